@@ -1,0 +1,2 @@
+export { type Facts, OutOfDomain } from "./outOfDomain.ts";
+export { requireFinite, requireInteger, requireNotNegative, requirePositive, requireWithin } from "./require.ts";

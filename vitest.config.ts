@@ -1,0 +1,65 @@
+import { playwright } from "@vitest/browser-playwright";
+import { defineConfig } from "vitest/config";
+import { chromiumFlags, needChromium } from "./scripts/need.mjs";
+
+// test:unit promises to need no browser; every other run finds or installs one.
+const unitOnly = process.argv.join(" ").includes("--project unit");
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: "unit",
+          environment: "node",
+          include: ["{packages,apps}/**/src/**/*.test.{ts,tsx}"],
+          exclude: ["**/node_modules/**", "**/*.browser.test.{ts,tsx}"],
+        },
+      },
+      ...(unitOnly
+        ? []
+        : [
+            {
+              test: {
+                name: "inBrowser",
+                include: ["{packages,apps}/**/src/**/*.browser.test.{ts,tsx}"],
+                browser: {
+                  enabled: true,
+                  headless: true,
+                  screenshotFailures: false,
+                  provider: playwright({ launchOptions: { executablePath: needChromium(), args: chromiumFlags } }),
+                  instances: [{ browser: "chromium" as const }],
+                },
+              },
+            },
+          ]),
+      {
+        test: {
+          name: "house",
+          environment: "node",
+          include: ["tests/house/**/*.test.ts"],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
+      },
+      {
+        test: {
+          name: "browser",
+          environment: "node",
+          include: ["tests/browser/**/*.test.ts"],
+          globalSetup: ["tests/browser/setup.ts"],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+      {
+        test: {
+          name: "endurance",
+          environment: "node",
+          include: ["tests/endurance/**/*.test.ts"],
+          testTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
