@@ -47,7 +47,10 @@ export function installDebian(...names) {
   const asRoot = process.getuid?.() === 0 ? [] : ["sudo", "-n"];
   for (const words of [["update"], ["install", "-y", "--no-install-recommends", ...names]]) {
     const [program, ...rest] = [...asRoot, "apt-get", ...words];
-    spawnSync(/** @type {string} */ (program), rest, { stdio: ["ignore", 2, 2], env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" } });
+    spawnSync(/** @type {string} */ (program), rest, {
+      stdio: ["ignore", 2, 2],
+      env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
+    });
   }
 }
 

@@ -6,9 +6,13 @@ import { fileURLToPath } from "node:url";
 const root = fileURLToPath(new URL("..", import.meta.url));
 const vite = `${root}node_modules/vite/bin/vite.js`;
 if (existsSync(vite) && existsSync(`${root}apps/captray/src/main.ts`)) {
-  const run = spawnSync(process.execPath, [vite, "build", "--config", "apps/captray/vite.config.ts", "--logLevel", "warn"], {
-    cwd: root,
-    stdio: "inherit",
-  });
+  const run = spawnSync(
+    process.execPath,
+    [vite, "build", "--config", "apps/captray/vite.config.ts", "--logLevel", "warn"],
+    {
+      cwd: root,
+      stdio: "inherit",
+    },
+  );
   process.exitCode = run.status ?? 1;
 }

@@ -14,7 +14,10 @@ if (major < 20 || (major === 20 && minor < 19) || major === 21 || (major === 22 
 const npm = process.env.npm_execpath ? [process.execPath, process.env.npm_execpath] : ["npm"];
 /** @param {string[]} words */
 function runNpm(...words) {
-  const run = spawnSync(/** @type {string} */ (npm[0]), [...npm.slice(1), ...words], { cwd: root, stdio: ["ignore", 2, 2] });
+  const run = spawnSync(/** @type {string} */ (npm[0]), [...npm.slice(1), ...words], {
+    cwd: root,
+    stdio: ["ignore", 2, 2],
+  });
   if (run.status !== 0) process.exit(run.status ?? 1);
 }
 

@@ -27,7 +27,10 @@ describe("the house as it stands", () => {
 
 // Each rule, a file that breaks it, and what that file says. The tree is a small copy of the house's plan.
 const planted: Record<string, { at: string; says: string }> = {
-  "science-is-pure": { at: "packages/science/src/optics/planted.ts", says: 'import "../../../notebook/src/records/index.ts";' },
+  "science-is-pure": {
+    at: "packages/science/src/optics/planted.ts",
+    says: 'import "../../../notebook/src/records/index.ts";',
+  },
   "fft-only-in-measure": { at: "packages/science/src/light/planted.ts", says: 'import "fft.js";' },
   "drawings-import-science": { at: "packages/drawings/src/planted.ts", says: 'import "@captray/notebook/records";' },
   "scans-stand-alone": { at: "packages/scans/src/planted.ts", says: 'import "@captray/science/optics";' },
@@ -35,7 +38,10 @@ const planted: Record<string, { at: string; says: string }> = {
   "node-only-in-the-disk-store": { at: "packages/notebook/src/journal/planted.ts", says: 'import "node:fs";' },
   "idb-only-in-the-browser-store": { at: "packages/notebook/src/journal/planted2.ts", says: 'import "idb";' },
   "libsql-only-in-the-disk-store": { at: "packages/notebook/src/records/planted.ts", says: 'import "libsql";' },
-  "packages-know-no-app": { at: "packages/notebook/src/formats/planted.ts", says: 'import "../../../../apps/server/src/serving/index.ts";' },
+  "packages-know-no-app": {
+    at: "packages/notebook/src/formats/planted.ts",
+    says: 'import "../../../../apps/server/src/serving/index.ts";',
+  },
   "only-the-small-zod": { at: "apps/web/src/shell/planted.ts", says: 'import "zod";' },
   "no-science-in-a-screen": {
     at: "apps/web/src/rooms/camera/Planted.tsx",
@@ -44,7 +50,10 @@ const planted: Record<string, { at: string; says: string }> = {
   "rooms-meet-in-the-notebook": { at: "apps/web/src/rooms/camera/planted.ts", says: 'import "../shelf/lenses.ts";' },
   "kit-knows-no-room": { at: "apps/web/src/kit/planted.ts", says: 'import "../rooms/shelf/lenses.ts";' },
   "apps-stand-alone": { at: "apps/web/src/shell/planted2.ts", says: 'import "../../../server/src/serving/index.ts";' },
-  "captray-takes-serving-only": { at: "apps/captray/src/planted.ts", says: 'import "../../web/src/rooms/shelf/lenses.ts";' },
+  "captray-takes-serving-only": {
+    at: "apps/captray/src/planted.ts",
+    says: 'import "../../web/src/rooms/shelf/lenses.ts";',
+  },
   "no-circle": {
     at: "packages/science/src/optics/circle.ts",
     says: 'import { other } from "./circleOther.ts"; export const one = () => other;',
@@ -68,7 +77,8 @@ const innocent: Record<string, string> = {
   }),
   "packages/notebook/src/records/index.ts": "export const lens = 1;",
   "apps/web/src/rooms/shelf/lenses.ts": "export const lenses = 1;",
-  "apps/web/src/rooms/camera/Fine.tsx": 'import type { extension } from "@captray/science/optics"; export type Fine = typeof extension;',
+  "apps/web/src/rooms/camera/Fine.tsx":
+    'import type { extension } from "@captray/science/optics"; export type Fine = typeof extension;',
   "apps/server/src/serving/index.ts": "export const serve = 1;",
   "apps/captray/src/fine.ts": 'import "../../server/src/serving/index.ts";',
 };
@@ -120,4 +130,3 @@ describe("a planted violation", () => {
     for (const rule of borderRules) expect(rule.comment, rule.name).toMatch(/\w{3}/);
   });
 });
-

@@ -9,7 +9,8 @@ const shipped = { pathNot: "[.]test[.]tsx?$" };
 export const borderRules: Rules = [
   {
     name: "science-is-pure",
-    comment: "science imports nothing of ours and no library: hand the thing in, or move the code to the notebook or an app.",
+    comment:
+      "science imports nothing of ours and no library: hand the thing in, or move the code to the notebook or an app.",
     severity: "error",
     from: { path: "^packages/science/src/", ...shipped },
     to: { pathNot: "^packages/science/src/|(^|/)node_modules/fft[.]js/" },
@@ -37,7 +38,8 @@ export const borderRules: Rules = [
   },
   {
     name: "notebook-knows-science-and-drawings",
-    comment: "the notebook imports science, drawings, zod/mini and its stores' drivers: anything else belongs to an app.",
+    comment:
+      "the notebook imports science, drawings, zod/mini and its stores' drivers: anything else belongs to an app.",
     severity: "error",
     from: { path: "^packages/notebook/src/", ...shipped },
     to: {
@@ -82,7 +84,8 @@ export const borderRules: Rules = [
   },
   {
     name: "no-science-in-a-screen",
-    comment: "a .tsx takes types from science, and functions of notation and errors only: ask notebook/answers or a state file.",
+    comment:
+      "a .tsx takes types from science, and functions of notation and errors only: ask notebook/answers or a state file.",
     severity: "error",
     from: { path: "^apps/web/src/.*[.]tsx$", ...shipped },
     to: { path: "^packages/science/src/(?!notation/|errors/)", dependencyTypesNot: ["type-only"] },
