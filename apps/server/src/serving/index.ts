@@ -1,0 +1,1 @@
+export { PortTaken, type Served, type ServeInput, serve } from "./serve.ts";
