@@ -1,0 +1,14 @@
+export { type BellowsInput, bellowsFactor } from "./bellowsFactor.ts";
+export { type BellowsStopsInput, bellowsStops } from "./bellowsStops.ts";
+export { bellowsStopsFromExtension } from "./bellowsStopsFromExtension.ts";
+export { type EffectiveFNumberInput, effectiveFNumber } from "./effectiveFNumber.ts";
+export { type ExactFNumberInput, exactFNumber } from "./exactFNumber.ts";
+export { type ExtensionInput, extension } from "./extension.ts";
+export { type FNumberInput, fNumber } from "./fNumber.ts";
+export { type MagnificationFromDistanceInput, magnificationFromDistance } from "./magnificationFromDistance.ts";
+export { type MagnificationFromExtensionInput, magnificationFromExtension } from "./magnificationFromExtension.ts";
+export { type MagnificationFromImageSizeInput, magnificationFromImageSize } from "./magnificationFromImageSize.ts";
+export { type MagnificationFromTotalInput, magnificationFromTotal } from "./magnificationFromTotal.ts";
+export { type MagnificationFromTravelInput, magnificationFromTravel } from "./magnificationFromTravel.ts";
+export { type SubjectDistanceInput, subjectDistance } from "./subjectDistance.ts";
+export { type TNumberInput, tNumber } from "./tNumber.ts";
