@@ -1,0 +1,13 @@
+export { type ActinicSdInput, actinicSd } from "./actinicSd.ts";
+export { type ActinicStopsInput, actinicStops } from "./actinicStops.ts";
+export { type BridgeStopsInput, bridgeStops } from "./bridgeStops.ts";
+export { type Ev100Input, ev100 } from "./ev100.ts";
+export { type ExposureValueInput, exposureValue } from "./exposureValue.ts";
+export { type IlluminanceFromEv100Input, illuminanceFromEv100 } from "./illuminanceFromEv100.ts";
+export { type IlluminanceFromReadingInput, illuminanceFromReading } from "./illuminanceFromReading.ts";
+export { type LuminanceFromEv100Input, luminanceFromEv100 } from "./luminanceFromEv100.ts";
+export { type LuminanceFromReadingInput, luminanceFromReading, type ReadingSettings } from "./luminanceFromReading.ts";
+export { type MeteredExposureInput, meteredExposure } from "./meteredExposure.ts";
+export type { LensGlass, PaperSensitivity } from "./paperResponse.ts";
+export { type TimeFromIlluminanceInput, timeFromIlluminance } from "./timeFromIlluminance.ts";
+export { type TimeFromLuminanceInput, timeFromLuminance } from "./timeFromLuminance.ts";
