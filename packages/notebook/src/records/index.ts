@@ -1,0 +1,30 @@
+export { type Camera, camera } from "./camera.ts";
+export { type ExposureIndex, exposureIndex } from "./exposureIndex.ts";
+export type { Estimate, EstimateInStops, Moment, Result, Typed } from "./fields.ts";
+export { type Hand, hand, type Practice } from "./hand.ts";
+export { type Holder, holder } from "./holder.ts";
+export { type AnyRecord, definitionOf, type Kind, kinds, type RecordOf, type ShelfKind } from "./kinds.ts";
+export { type Lamp, lamp } from "./lamp.ts";
+export { type Lens, lens } from "./lens.ts";
+export { type Meter, meter } from "./meter.ts";
+export { type NewIdInput, newId } from "./newId.ts";
+export { type NextSheetCodeInput, nextSheetCode } from "./nextSheetCode.ts";
+export { type PaperBox, paperBox } from "./paperBox.ts";
+export type { Json } from "./plainJson.ts";
+export { checkSet, type Definition, type FieldSet, mostItems, type RecordFrom, record } from "./record.ts";
+export { isRecordId, type RecordId, recordId } from "./recordId.ts";
+export { recordsVersion } from "./recordsVersion.ts";
+export { type Focus, type Reading, type Scene, scene } from "./scene.ts";
+export {
+  type Mishap,
+  mishaps,
+  type Opening,
+  type Planned,
+  type Sheet,
+  type SheetCode,
+  type StepDate,
+  sheet,
+  sheetCode,
+  stepDates,
+} from "./sheet.ts";
+export { type SheetDates, type SheetState, sheetState } from "./sheetState.ts";

@@ -1,0 +1,37 @@
+import { camera } from "./camera.ts";
+import { exposureIndex } from "./exposureIndex.ts";
+import { hand } from "./hand.ts";
+import { holder } from "./holder.ts";
+import { lamp } from "./lamp.ts";
+import { lens } from "./lens.ts";
+import { meter } from "./meter.ts";
+import { paperBox } from "./paperBox.ts";
+import type { Definition, RecordFrom } from "./record.ts";
+import { scene } from "./scene.ts";
+import { sheet } from "./sheet.ts";
+
+/** Every kind of record. All but the sheets are kept in memory. */
+export const kinds = {
+  camera,
+  lens,
+  meter,
+  lamp,
+  holder,
+  paperBox,
+  exposureIndex,
+  hand,
+  scene,
+  sheet,
+} as const;
+
+export type Kind = keyof typeof kinds;
+export type ShelfKind = Exclude<Kind, "sheet">;
+export type RecordOf<K extends Kind> = RecordFrom<(typeof kinds)[K]>;
+export type AnyRecord = { [K in Kind]: RecordOf<K> }[Kind];
+
+const byName = new Map<string, Definition>(Object.entries(kinds));
+
+/** The definition of a kind that came from outside, or undefined where there is no such kind. */
+export function definitionOf(kind: string): Definition | undefined {
+  return byName.get(kind);
+}

@@ -1,0 +1,100 @@
+import * as z from "zod/mini";
+import {
+  link,
+  moment,
+  notNegative,
+  number,
+  positive,
+  result,
+  source,
+  typed,
+  typedSigned,
+  typedText,
+  word,
+} from "./fields.ts";
+import { type RecordFrom, record } from "./record.ts";
+
+/** What the meter said, in the way it was read; everything of one reading is one field. */
+const metering = z.exactOptional(z.enum(["reflected", "incident"]));
+const reading = z.discriminatedUnion("way", [
+  z.strictObject({ way: z.literal("time"), kind: metering, timeS: typed, fNumber: typed, iso: typed }),
+  z.strictObject({ way: z.literal("ev"), kind: metering, ev: typedSigned, iso: typed }),
+  z.strictObject({ way: z.literal("ev100"), kind: metering, ev100: typedSigned }),
+  z.strictObject({ way: z.literal("luminance"), luminanceCdM2: typed }),
+  z.strictObject({ way: z.literal("illuminance"), illuminanceLx: typed }),
+]);
+export type Reading = z.output<typeof reading>;
+
+/** How the camera stands to the subject, in the way it was found. */
+const focus = z.discriminatedUnion("by", [
+  z.strictObject({ by: z.literal("distant") }),
+  z.strictObject({ by: z.literal("extension"), extensionMm: typed }),
+  z.strictObject({ by: z.literal("travel"), travelMm: typedSigned }),
+  z.strictObject({ by: z.literal("magnification"), magnification: typedSigned }),
+  z.strictObject({ by: z.literal("imageSize"), imageSizeMm: typed, subjectSizeMm: typed }),
+  z.strictObject({ by: z.literal("subjectDistance"), subjectDistanceMm: typed }),
+  z.strictObject({
+    by: z.literal("totalDistance"),
+    totalDistanceMm: typed,
+    hiatusMm: z.exactOptional(number),
+    larger: z.exactOptional(z.boolean()),
+  }),
+]);
+export type Focus = z.output<typeof focus>;
+
+const filter = z.discriminatedUnion("by", [
+  z.strictObject({ by: z.literal("neutralDensity"), value: notNegative, sdStops: z.exactOptional(notNegative) }),
+  z.strictObject({ by: z.literal("factor"), value: positive, sdStops: z.exactOptional(notNegative) }),
+  z.strictObject({ by: z.literal("stops"), value: number, sdStops: z.exactOptional(notNegative) }),
+]);
+
+/** A subject before the camera: set-up, named areas and their readings. It may stand by itself before any sheet does. */
+export const scene = record("scene", {
+  fields: {
+    subject: word,
+    where: word,
+    /** The hour wanted, in the person's own words. */
+    hourWanted: typedText,
+    outdoors: z.boolean(),
+    /** How long the subject keeps still. */
+    stillS: typed,
+    light: z.strictObject({ source, lampId: z.exactOptional(link) }),
+    result,
+    cameraId: link,
+    lensId: link,
+    /** Item id of one of the lens's stops. */
+    stopId: link,
+    meterId: link,
+    paperBoxId: link,
+    exposureIndexId: link,
+    handId: link,
+    focus,
+    focusSdStops: notNegative,
+    /** The area that is the ground, and how many stops above (+) or below mid it shall stand; none: the mean. */
+    place: z.strictObject({ areaId: link, stops: number }),
+    /** "I worked it out as …". */
+    saidTime: z.strictObject({ timeS: typed, roundingS: z.exactOptional(notNegative) }),
+  },
+  start: { subject: "" },
+  lists: {
+    areas: {
+      fields: {
+        name: word,
+        /** The reading that holds now; older ones stay in the list. */
+        readingId: link,
+      },
+      start: { name: "" },
+    },
+    readings: {
+      fields: {
+        areaId: link,
+        reading,
+        takenAt: moment,
+        /** Not read itself: moved by the difference that another reading showed when the light moved. */
+        shifted: z.strictObject({ byStops: number, becauseOfId: link }),
+      },
+    },
+    filters: { fields: { name: word, filter }, start: { name: "" } },
+  },
+});
+export type Scene = RecordFrom<typeof scene>;

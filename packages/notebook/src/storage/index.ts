@@ -1,0 +1,1 @@
+export type { LogEntry, NumberedEntry, Storage, Table, Transaction } from "./storage.ts";
