@@ -1,0 +1,20 @@
+import { requirePositive } from "../errors/require.ts";
+import { asMark, type FormatFNumberInput } from "./formatFNumber.ts";
+import { figures } from "./plainDigits.ts";
+
+/**
+ * An f-number for screens and sentences: the mark if it is one, else three figures.
+ *
+ * Formula  f/11 for 11.3137 (the mark of an exact member), f/11⅓ for a third of a stop more, f/11.4 for any other.
+ * Units    none
+ * Holds    above zero. To keep every digit `formatFNumber`.
+ * Error    three figures are at most 0.014 stop off.
+ *
+ * @throws {OutOfDomain} notPositive, notFinite
+ * @source none: rounding finer than an aperture is known (by hand)
+ * @example showFNumber({ fNumber: 14.142136 }) // "f/14.1"
+ */
+export function showFNumber({ fNumber }: FormatFNumberInput): string {
+  requirePositive({ fNumber });
+  return asMark(fNumber) ?? `f/${figures(fNumber, 3)}`;
+}
