@@ -1,4 +1,4 @@
-import { requirePositive } from "../errors/index.ts";
+import { requirePositive } from "../errors/require.ts";
 
 export interface ExposureValueInput {
   readonly fNumber: number;

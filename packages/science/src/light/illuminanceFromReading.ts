@@ -1,4 +1,4 @@
-import { requirePositive } from "../errors/index.ts";
+import { requirePositive } from "../errors/require.ts";
 import type { ReadingSettings } from "./luminanceFromReading.ts";
 
 export interface IlluminanceFromReadingInput extends ReadingSettings {

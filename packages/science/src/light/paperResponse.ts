@@ -1,4 +1,4 @@
-import { isoStandardLens } from "../tables/index.ts";
+import { isoStandardLens } from "../tables/isoStandardLens.ts";
 import { requireWord } from "./requireWord.ts";
 import { bell, wavelengthsNm } from "./spectralGrid.ts";
 

@@ -1,4 +1,4 @@
-import { OutOfDomain } from "../errors/index.ts";
+import { OutOfDomain } from "../errors/outOfDomain.ts";
 
 /** Refuses a word that is none of the choices; from outside the compiler any text can come. Inner helper. */
 export function requireWord(words: Readonly<Record<string, string>>, choices: readonly string[]): void {

@@ -1,5 +1,6 @@
-import { OutOfDomain } from "../errors/index.ts";
-import { daylightComponents, type WhiteLedShape, whiteLedShapes } from "../tables/index.ts";
+import { OutOfDomain } from "../errors/outOfDomain.ts";
+import { daylightComponents } from "../tables/daylightComponents.ts";
+import { type WhiteLedShape, whiteLedShapes } from "../tables/whiteLedShapes.ts";
 import { bell, wavelengthsNm } from "./spectralGrid.ts";
 
 export type SourceKind = "illuminantA" | "filament" | "daylight" | "whiteLed";

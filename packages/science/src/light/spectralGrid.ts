@@ -1,4 +1,4 @@
-import { cieObserver1931 } from "../tables/index.ts";
+import { cieObserver1931 } from "../tables/cieObserver1931.ts";
 
 // Every spectrum of this folder is sampled at 350, 360 … 780 nm and summed plainly. Inner helpers, positions and bare lists.
 

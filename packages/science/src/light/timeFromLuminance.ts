@@ -1,4 +1,4 @@
-import { requireFinite, requirePositive } from "../errors/index.ts";
+import { requireFinite, requirePositive } from "../errors/require.ts";
 
 export interface TimeFromLuminanceInput {
   readonly luminanceCdM2: number;
