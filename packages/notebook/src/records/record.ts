@@ -4,14 +4,11 @@ import { isPlainJson, type Json } from "./plainJson.ts";
 import { isRecordId, type RecordId, recordId } from "./recordId.ts";
 
 export type Shape = Readonly<Record<string, z.ZodMiniType>>;
-type Starts<F extends Shape> = { readonly [P in keyof F]?: z.output<F[P]> };
-
-export interface ListOf<F extends Shape, S extends Starts<F>> {
-  readonly fields: F;
-  readonly start?: S;
+export interface ListOf {
+  readonly fields: Shape;
+  readonly start?: Readonly<Record<string, unknown>>;
 }
-// biome-ignore lint/suspicious/noExplicitAny: the widest list there is; every use of it infers its own fields.
-export type Lists = Readonly<Record<string, ListOf<any, any>>>;
+export type Lists = Readonly<Record<string, ListOf>>;
 
 type Deep<T> = T extends string | number | boolean | null | undefined
   ? T
@@ -19,14 +16,16 @@ type Deep<T> = T extends string | number | boolean | null | undefined
     ? readonly Deep<I>[]
     : { readonly [P in keyof T]: Deep<T[P]> };
 type Flat<T> = { [P in keyof T]: T[P] };
-type Fields<F extends Shape, S> = {
-  readonly [P in keyof F & keyof S]: Deep<z.output<F[P]>>;
-} & { readonly [P in Exclude<keyof F, keyof S>]?: Deep<z.output<F[P]>> };
+type Fields<F extends Shape, Started extends PropertyKey> = {
+  readonly [P in keyof F & Started]: Deep<z.output<F[P]>>;
+} & { readonly [P in Exclude<keyof F, Started>]?: Deep<z.output<F[P]>> };
+type StartedOf<T> = T extends { readonly start: infer S } ? keyof S : never;
 type Items<L extends Lists> = {
-  readonly [P in keyof L]: L[P] extends ListOf<infer F, infer S>
-    ? readonly Flat<{ readonly id: RecordId } & Fields<F, S>>[]
-    : never;
+  readonly [P in keyof L]: readonly Flat<{ readonly id: RecordId } & Fields<L[P]["fields"], StartedOf<L[P]>>>[];
 };
+type Whole<K extends string, F extends Shape, S extends PropertyKey, L extends Lists> = Flat<
+  { readonly id: RecordId; readonly kind: K } & Fields<F, S> & Fields<Common, never> & Items<L>
+>;
 
 /** Every kind has these beside its own. */
 const common = { notes: longText, assumed, createdAt: moment, removedAt: moment } satisfies Shape;
@@ -62,7 +61,7 @@ export interface Definition<K extends string = string, R = unknown> {
 export function record<
   const K extends string,
   F extends Shape,
-  S extends Starts<F> = Record<never, never>,
+  S extends keyof F = never,
   L extends Lists = Record<never, never>,
 >(
   kind: K,
@@ -73,16 +72,16 @@ export function record<
     upgrades = {},
   }: {
     readonly fields: F;
-    readonly start?: S;
+    readonly start?: { readonly [P in S]: z.output<F[P]> };
     readonly lists?: L;
     readonly upgrades?: Readonly<Record<number, Upgrade>>;
   },
-): Definition<K, Flat<{ readonly id: RecordId; readonly kind: K } & Fields<F, S> & Fields<Common, object> & Items<L>>> {
-  type R = Flat<{ readonly id: RecordId; readonly kind: K } & Fields<F, S> & Fields<Common, object> & Items<L>>;
+): Definition<K, Whole<K, F, S, L>> {
+  type R = Whole<K, F, S, L>;
   const own = new Map<string, z.ZodMiniType>(Object.entries<z.ZodMiniType>({ ...common, ...fields }));
   const started: Record<string, unknown> = { ...start };
   const listed = new Map(
-    Object.entries<ListOf<Shape, Record<string, unknown>>>({ ...lists }).map(([name, list]) => [
+    Object.entries<ListOf>({ ...lists }).map(([name, list]) => [
       name,
       {
         fields: new Map<string, z.ZodMiniType>(Object.entries<z.ZodMiniType>({ ...ofItems, ...list.fields })),
