@@ -17,7 +17,7 @@ export interface BellowsInput {
  * Error    1 mm in a v of 300 mm is 0.01 stop; leaving out P = 0.8 at v/f = 1.5 costs 0.23 stop.
  *
  * @throws {OutOfDomain} extensionShorterThanFocalLength
- * @source greivenkamp-2004, p. 29: N_w = (1 + |m|/P) N (second hand); gauss: v = f (1 + m) (from memory)
+ * @source greivenkamp-2004, p. 29: N_w = (1 + |m|/P) N (second hand); army-ss0512: (v/f)² for P = 1 (seen)
  * @example bellowsFactor({ extensionMm: 315, focalLengthMm: 210 }) // 2.25, which is 1.17 stops
  */
 export function bellowsFactor({ extensionMm, focalLengthMm, pupilRatio = 1 }: BellowsInput): number {

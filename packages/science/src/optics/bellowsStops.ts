@@ -14,7 +14,7 @@ export interface BellowsStopsInput {
  * Error    taking v / f instead of its square as the factor of time gives exactly half the stops.
  *
  * @throws {OutOfDomain} notPositive, negative
- * @source greivenkamp-2004, p. 29: N_w = (1 + |m|/P) N (second hand)
+ * @source greivenkamp-2004, p. 29: N_w = (1 + |m|/P) N (second hand); army-ss0512: (image/subject + 1)² for P = 1 (seen)
  * @example bellowsStops({ magnification: 0.5 }) // 1.1699250014
  */
 export function bellowsStops({ magnification, pupilRatio = 1 }: BellowsStopsInput): number {

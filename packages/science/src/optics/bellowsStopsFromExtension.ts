@@ -12,7 +12,7 @@ import { bellowsStops } from "./bellowsStops.ts";
  * Error    1 mm in a v of 300 mm is 0.01 stop; leaving out P = 0.8 at v/f = 1.5 costs 0.23 stop.
  *
  * @throws {OutOfDomain} extensionShorterThanFocalLength
- * @source greivenkamp-2004, p. 29: N_w = (1 + |m|/P) N (second hand); gauss: v = f (1 + m) (from memory)
+ * @source greivenkamp-2004, p. 29: N_w = (1 + |m|/P) N (second hand); army-ss0512: (v/f)² for P = 1 (seen)
  * @example bellowsStopsFromExtension({ extensionMm: 420, focalLengthMm: 210 }) // 2
  */
 export function bellowsStopsFromExtension({ extensionMm, focalLengthMm, pupilRatio = 1 }: BellowsInput): number {

@@ -14,7 +14,7 @@ export interface ExactFNumberInput {
  * Error    squaring a marked 22 as 22 instead of 22.627 is 0.08 stop.
  *
  * @throws {OutOfDomain} notFinite
- * @source iso-517: markings of the full-stop series (second hand); none: thirds and halves (common practice)
+ * @source stop-pages: full, half and third stops with their exact values (seen); iso-517: markings (second hand)
  * @example exactFNumber({ stopsFromOne: 7 }) // 11.3137084990
  */
 export function exactFNumber({ stopsFromOne }: ExactFNumberInput): number {

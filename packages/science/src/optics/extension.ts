@@ -14,7 +14,7 @@ export interface ExtensionInput {
  * Error    that of f, in proportion.
  *
  * @throws {OutOfDomain} notPositive, negative
- * @source gauss: v = f (1 + m) (from memory); jacobson: the lens equation (second hand)
+ * @source lens-relations: M = (S_i − f)/f (seen)
  * @example extension({ focalLengthMm: 210, magnification: 0.5 }) // 315
  */
 export function extension({ focalLengthMm, magnification }: ExtensionInput): number {

@@ -16,7 +16,7 @@ export interface MagnificationFromDistanceInput {
  * Error    of u, by du / (u − f) of m: 10 mm at u = 1 m with f = 250 mm is 1.3 %.
  *
  * @throws {OutOfDomain} subjectInsideFocalLength
- * @source gauss: 1/f = 1/u + 1/v (from memory); jacobson: the lens equation (second hand)
+ * @source lens-relations: M = f/(S_o − f) (seen)
  * @example magnificationFromDistance({ focalLengthMm: 210, subjectDistanceMm: 1260 }) // 0.2
  */
 export function magnificationFromDistance({

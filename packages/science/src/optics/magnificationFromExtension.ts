@@ -15,7 +15,7 @@ export interface MagnificationFromExtensionInput {
  * Error    an offset o of the principal plane, or a wrong f, moves m by about o / f: 5 mm in 210 mm is 0.024.
  *
  * @throws {OutOfDomain} extensionShorterThanFocalLength
- * @source gauss: v = f (1 + m) (from memory); jacobson: the lens equation (second hand)
+ * @source lens-relations: M = (S_i − f)/f (seen)
  * @example magnificationFromExtension({ focalLengthMm: 210, extensionMm: 315 }) // 0.5
  */
 export function magnificationFromExtension({ focalLengthMm, extensionMm }: MagnificationFromExtensionInput): number {

@@ -20,7 +20,7 @@ export interface MagnificationFromTotalInput {
  * Error    an unknown hiatus counts in full as distance; near 4 f, small errors of T grow without limit in m.
  *
  * @throws {OutOfDomain} closerThanFourFocalLengths
- * @source gauss: T = f (2 + m + 1/m) + h (from memory); jacobson: the lens equation (second hand)
+ * @source lens-relations: least total 4 f at M = 1 (seen); none: T = f (2 + m + 1/m) + h solved for m (by hand)
  * @example magnificationFromTotal({ focalLengthMm: 210, totalDistanceMm: 1050 }) // 0.3819660113
  */
 export function magnificationFromTotal({

@@ -16,7 +16,7 @@ export interface MagnificationFromTravelInput {
  * Error    1 mm of travel in 210 mm is 0.005 of magnification, near 0.01 stop.
  *
  * @throws {OutOfDomain} travelNegative
- * @source gauss: v = f (1 + m) (from memory); jacobson: the lens equation (second hand)
+ * @source lens-relations: M = (S_i − f)/f (seen)
  * @example magnificationFromTravel({ focalLengthMm: 210, travelMm: 52.5 }) // 0.25
  */
 export function magnificationFromTravel({ focalLengthMm, travelMm }: MagnificationFromTravelInput): number {

@@ -14,7 +14,7 @@ export interface SubjectDistanceInput {
  * Error    that of f, in proportion.
  *
  * @throws {OutOfDomain} notPositive
- * @source gauss: u = f (1 + 1/m) (from memory); jacobson: the lens equation (second hand)
+ * @source lens-relations: M = f/(S_o − f) (seen)
  * @example subjectDistance({ focalLengthMm: 150, magnification: 1.5 }) // 250
  */
 export function subjectDistance({ focalLengthMm, magnification }: SubjectDistanceInput): number {

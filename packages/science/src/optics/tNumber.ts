@@ -12,10 +12,10 @@ export interface TNumberInput {
  * Formula  N_T = N / √T
  * Units    none.
  * Holds    0 < T ≤ 1.
- * Error    a meter's constant already supposes T = 0.90: charge a cap time only with log2(0.90 / T), not with this whole.
+ * Error    a meter's constant already supposes T = 0.90: charge a cap time only with log2(0.90 / T).
  *
  * @throws {OutOfDomain} transmissionOutOfRange
- * @source none: flux goes with T / N² (by hand)
+ * @source f-number-article: T-stop = N / √transmittance (seen)
  * @example tNumber({ fNumber: 8, transmission: 0.7 }) // 9.5618288746
  */
 export function tNumber({ fNumber, transmission }: TNumberInput): number {
