@@ -1,0 +1,65 @@
+import { type ComponentType, type LazyExoticComponent, lazy } from "react";
+import { idIn } from "./route.ts";
+
+/** What a screen is given: the id its address carries, or "". */
+export interface ScreenProps {
+  readonly id: string;
+}
+export interface Route {
+  readonly pattern: string;
+  readonly screen: LazyExoticComponent<ComponentType<ScreenProps>>;
+  readonly fetch: () => Promise<unknown>;
+  /** Fills the screen: no head, no rooms. */
+  readonly bare?: true;
+}
+
+export interface Room {
+  /** The first part of its addresses. */
+  readonly name: string;
+  readonly word: string;
+  /** Where the word leads. */
+  readonly to: string;
+  /** What is done there, for a first visit. */
+  readonly says: string;
+}
+
+/** The rooms that exist, in the order a sheet goes through them. */
+export const rooms: readonly Room[] = [
+  {
+    name: "shelf",
+    word: "Shelf",
+    to: "/shelf",
+    says: "Say what lens and which box of paper. A minute; refine it later.",
+  },
+  {
+    name: "camera",
+    word: "Camera",
+    to: "/camera/now",
+    says: "Read the light. The ledger gives seconds for the cap, and how sure they are.",
+  },
+  { name: "logbook", word: "Logbook", to: "/logbook", says: "Every sheet, with what it was given and why." },
+];
+
+// One line a screen, the more particular address first.
+const routes: readonly Route[] = [];
+
+/** The screen of a path, or nothing where there is none. */
+export function routeOf({ path }: { readonly path: readonly string[] }): (Route & ScreenProps) | undefined {
+  for (const route of routes) {
+    const id = idIn({ pattern: route.pattern, path });
+    if (id !== undefined) return { ...route, id };
+  }
+  return undefined;
+}
+
+/** Fetches every room while nothing else is to do, so that it opens at once, and without a network. */
+export function fetchAhead(): void {
+  const later = window.requestIdleCallback ?? ((work: () => void) => setTimeout(work, 2000));
+  later(() => {
+    for (const { fetch } of routes) fetch().catch(() => undefined); // a screen that is opened says so itself
+  });
+}
+
+function line(pattern: string, fetch: () => Promise<ComponentType<ScreenProps>>, more: { bare?: true } = {}): Route {
+  return { pattern, fetch, screen: lazy(async () => ({ default: await fetch() })), ...more };
+}

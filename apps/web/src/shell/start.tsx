@@ -1,0 +1,21 @@
+import "../look/look.css";
+import { StrictMode } from "react";
+import { createRoot } from "react-dom/client";
+import { takeUpLight } from "../look/light.ts";
+import { App } from "./App.tsx";
+import { watchInstall } from "./install.ts";
+import { keepOffline } from "./offline.ts";
+import { fetchAhead } from "./routes.ts";
+
+takeUpLight();
+watchInstall();
+const place = document.getElementById("app");
+if (place !== null) {
+  createRoot(place).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+}
+void keepOffline();
+fetchAhead();
