@@ -14,7 +14,7 @@ export interface FieldProps {
   readonly text: string;
   readonly onText: (text: string) => void;
   /** How the text is read; decides what is said beside the field. */
-  readonly read: (text: string) => Reading<unknown>;
+  readonly read: (text: string) => Reading;
   /** Which keys the number board has. */
   readonly kind: BoardKind;
   /** Before the figures: "f/". */
@@ -70,14 +70,14 @@ export function Field(props: FieldProps) {
       <Text slot="description" className="Kit-Field-said" elementType="span">
         <span aria-live="polite">{said(reading, props)}</span>
         {unreadable && reading.likely !== undefined && (
-          <Likely likely={reading.likely} onTake={() => onText(reading.likely ?? text)} />
+          <Likely likely={reading.likely.text} onTake={() => onText(reading.likely?.text ?? text)} />
         )}
       </Text>
     </TextField>
   );
 }
 
-function said(reading: Reading<unknown>, facts: FieldProps): ReactNode {
+function said(reading: Reading, facts: FieldProps): ReactNode {
   if (reading.kind === "unreadable") return reading.message;
   if (facts.aside !== undefined) return facts.aside;
   if (reading.kind === "empty" || facts.quiet) return null;

@@ -22,7 +22,7 @@ const keys: Readonly<Record<BoardKind, readonly BoardKey[]>> = {
     { face: "min", spoken: "minutes", adds: "m" },
     half,
   ],
-  fNumber: [third, half, twoThirds, { face: "as cut", spoken: "as cut: measured, not marked", adds: " cut" }],
+  fNumber: [third, half, twoThirds, { face: "as cut", spoken: "as cut: measured, not marked", adds: " as cut" }],
   ev: [third, half, twoThirds, { face: "−", spoken: "minus", adds: "−" }],
   mm: [
     { face: "distant", spoken: "distant", says: "distant" },

@@ -1,5 +1,5 @@
-/** What a reader made of a field's text. `understood` says it in words; `likely` is what was probably meant. */
-export type Reading<Value> =
-  | { readonly kind: "read"; readonly value: Value; readonly understood: string; readonly marked?: boolean }
-  | { readonly kind: "unreadable"; readonly message: string; readonly likely?: string }
+/** What a reader of notation made of a field's text: the shape all readers of `science/notation` answer in. */
+export type Reading =
+  | { readonly kind: "read"; readonly value: number; readonly understood: string }
+  | { readonly kind: "unreadable"; readonly message: string; readonly likely?: { readonly text: string } }
   | { readonly kind: "empty" };
