@@ -1,0 +1,281 @@
+import type { Practice } from "@captray/notebook/records";
+import { openingsSdStops } from "./capHand.ts";
+import { type CapState, countInS, givenSoFar, mayStillBeOff, nextOpening, stillToGive } from "./capState.ts";
+import {
+  comparedWords,
+  figureOf,
+  openingsWords,
+  ordinal,
+  plusMinusStops,
+  secondsWords,
+  stopsWords,
+  ticksWords,
+  waitedWords,
+} from "./capWords.ts";
+
+/** What the cap page shows at a moment; everything is words and figures, ready to be drawn. */
+export interface CapView {
+  /** Cap off: light. Cap on: dark, as behind the cap. */
+  readonly ground: "light" | "dark";
+  readonly way: string;
+  readonly head: string;
+  readonly aside: readonly [string, string];
+  readonly figure: string;
+  /** Under the figure: what it counts. */
+  readonly under: string | null;
+  readonly strokes: { readonly ticks: number; readonly done: number } | null;
+  readonly lines: readonly string[];
+  /** What the press means, and what follows from it. */
+  readonly press: string;
+  readonly pressLines: readonly string[];
+  readonly foot: {
+    readonly word: string;
+    readonly line: string;
+    readonly does: "wait" | "asPlanned" | "endHere" | "set";
+  };
+  readonly over: boolean;
+}
+
+/** What is shown once the sheet is exposed. */
+export interface AfterView {
+  readonly head: string;
+  readonly figure: string;
+  readonly unit: string;
+  readonly lines: readonly string[];
+  /** What − and + change at a press. */
+  readonly stepS: number;
+  readonly stillOff: boolean;
+  readonly goOnS: number | null;
+}
+
+interface ViewInput {
+  readonly state: CapState;
+  readonly nowMs: number;
+  readonly practice: Practice | null;
+}
+
+/** The cap page before and during the exposure. */
+export function capView({ state, nowMs, practice }: ViewInput): CapView {
+  const { plan, phase, openings } = state;
+  const counted = plan.way === "counted";
+  const next = nextOpening(state);
+  const given = givenSoFar(openings);
+  const number = openings.length + 1;
+  const way = counted ? "counted in your head" : "to the ticks";
+  const until = counted ? `count ${figureOf(next.count)}` : untilWords(next.endsS, number);
+  const whole = { ticks: given + next.endsS, done: given };
+  const strokes = strokesOf(state);
+  const noPress = `anywhere, gloves too. No press: kept as ${secondsWords(next.givesS)}, “taken as planned”, ± your hand`;
+
+  switch (phase.name) {
+    case "ready":
+      return {
+        ground: "dark",
+        way,
+        head: "Cap on",
+        aside: [until, openingsWords(1)],
+        figure: figureOf(next.count),
+        under: counted ? "to count in your head" : next.count === 1 ? "tick to give" : "ticks to give",
+        strokes,
+        lines: wantedLines(state, practice),
+        press: state.countIn ? "Press to count in" : "Press as the cap comes off",
+        pressLines: [
+          state.countIn
+            ? "three, two, one, then the cap comes off"
+            : counted
+              ? "then count, in silence"
+              : "the ticks begin with it",
+        ],
+        foot: { word: "How it is given", line: `${way}${state.countIn ? ", counted in" : ""}`, does: "set" },
+        over: false,
+      };
+    case "countIn": {
+      const leftS = Math.min(countInS, Math.max(1, Math.ceil((phase.zeroMs - nowMs) / 1000)));
+      return {
+        ground: "dark",
+        way,
+        head: "Cap on",
+        aside: [until, openingsWords(1)],
+        figure: String(leftS),
+        under: "then the cap comes off",
+        strokes,
+        lines: [],
+        press: "Press if it is off already",
+        pressLines: ["no press: it came off at the end of the count"],
+        foot: { word: "Not yet", line: "back to the start; nothing is given", does: "wait" },
+        over: false,
+      };
+    }
+    case "waiting": {
+      const stillS = stillToGive(state);
+      const asOne = openingsSdStops({ openTimesS: [plan.wantedS], practice });
+      const asMore = openingsSdStops({ openTimesS: [...openings.map(({ givenS }) => givenS), stillS], practice });
+      return {
+        ground: "dark",
+        way,
+        head: "Cap on",
+        aside: [
+          `waiting ${waitedWords((nowMs - phase.sinceMs) / 1000)}`,
+          openings.length === 1
+            ? `opening 1 kept: ${secondsWords(given)}`
+            : `${openings.length} openings kept: ${secondsWords(given)}`,
+        ],
+        figure: figureOf(stillS),
+        under: stillS >= 99.95 ? "minutes still to give" : "seconds still to give",
+        strokes,
+        lines: [
+          `Open times add up. ${capital(openingsWords(number))}: your hand is ${plusMinusStops(asMore)}` +
+            (Math.abs(asMore - asOne) * 1.645 < 0.005
+              ? "."
+              : ` instead of ${plusMinusStops(asOne).replace(" stop", "")}.`),
+        ],
+        press: "Press as the cap comes off",
+        pressLines: [counted ? `${until} of yours, then on again` : `${ticksWords(next.endsS)}, then on again`],
+        foot: {
+          word: "End here",
+          line: `keep ${secondsWords(given)}; that is ${comparedWords({ givenS: given, wantedS: plan.wantedS })}`,
+          does: "endHere",
+        },
+        over: false,
+      };
+    }
+    case "off":
+    case "after": {
+      const openS = phase.name === "off" ? Math.max(0, (nowMs - phase.openedMs) / 1000) : next.endsS;
+      const over = openS >= next.endsS;
+      const figure = counted ? figureOf(next.count) : figureOf(Math.floor(openS + 1e-6));
+      const overWords = `${secondsWords(openS - next.endsS)} over: ${comparedWords({ givenS: given + openS, wantedS: plan.wantedS })}`;
+      return {
+        ground: "light",
+        way,
+        head: over && !counted ? "Cap on now" : "Cap off",
+        aside: [until, number === 1 ? openingsWords(1) : `opening ${number}; ${secondsWords(given)} kept`],
+        figure,
+        under: counted ? "count in your head" : null,
+        strokes:
+          strokes && !counted ? { ...strokes, done: Math.min(whole.ticks, given + Math.floor(openS + 1e-6)) } : strokes,
+        lines: over
+          ? [counted ? `${secondsWords(openS)} by the watch.` : `${overWords}.`]
+          : wantedLines(state, practice),
+        press: "Press as the cap goes on",
+        pressLines: [noPress],
+        foot: over
+          ? {
+              word: counted
+                ? "It went on at my count"
+                : number === 1
+                  ? `It went on at the ${ordinal(next.count)}`
+                  : "It went on at the end",
+              line: `keep ${secondsWords(next.givesS)}, “taken as planned”`,
+              does: "asPlanned",
+            }
+          : { word: "Cap on, wait", line: "a gust, somebody walks in: go on later", does: "wait" },
+        over,
+      };
+    }
+  }
+}
+
+/** The sheet is exposed: what was given, and how sure that is. `clock` says a time of day. */
+export function afterView({
+  state,
+  nowMs,
+  practice,
+  clock,
+}: ViewInput & { readonly clock: (ms: number) => string }): AfterView {
+  const { plan, phase, openings } = state;
+  const given = givenSoFar(openings);
+  const endedBy = phase.name === "after" ? phase.by : "press";
+  const endedMs = phase.name === "after" ? phase.endedMs : nowMs;
+  const corrected = openings.some((one) => one.corrected);
+  const counted = openings.some(({ way }) => way === "counted");
+  const sdStops = openingsSdStops({ openTimesS: openings.map(({ givenS }) => givenS), practice });
+  const how = counted ? "counted in your head" : "to the ticks";
+  const by = {
+    press: `By your press at ${clock(endedMs)}`,
+    asPlanned: `Nobody pressed; ended at ${clock(endedMs)}`,
+    endHere: `Ended early at ${clock(endedMs)}`,
+  }[endedBy];
+  const pieces = openings.length > 1 ? ` (${openings.map(({ givenS }) => secondsWords(givenS)).join(" + ")})` : "";
+  const compared = comparedWords({ givenS: given, wantedS: plan.wantedS });
+  const still = stillToGive(state);
+  return {
+    head: corrected ? "Kept as corrected" : endedBy === "asPlanned" ? "Taken as planned" : "Kept as given",
+    figure: figureOf(given),
+    unit: given >= 99.95 ? "min" : "s",
+    lines: [
+      `${by}; ${openingsWords(openings.length)}${pieces}, ${how}.`,
+      `Wanted ${secondsWords(plan.wantedS)}: ${compared}. Your hand ${plusMinusStops(sdStops)}.`,
+    ],
+    stepS: given < 3 ? 0.1 : given < 30 ? 0.5 : given < 120 ? 1 : 5,
+    stillOff: mayStillBeOff(state, nowMs),
+    // Below a twentieth of a stop nobody takes the cap off again.
+    goOnS:
+      endedBy !== "asPlanned" && !corrected && Math.log2(plan.wantedS / given) > 0.05 && still >= 0.3 ? still : null,
+  };
+}
+
+/** What is said aloud to those who do not see the page, at the state's changes and at every fifth tick; politely. */
+export function capSpoken({ state, nowMs }: Pick<ViewInput, "state" | "nowMs">): string {
+  const { phase, plan, openings } = state;
+  const given = givenSoFar(openings);
+  switch (phase.name) {
+    case "ready":
+      return "";
+    case "countIn":
+      return "Three, two, one, then the cap comes off.";
+    case "waiting":
+      return `Cap on. ${secondsWords(given)} kept, ${secondsWords(stillToGive(state))} still to give.`;
+    case "after":
+      return `Cap on. ${secondsWords(given)} given, ${openingsWords(openings.length)}.`;
+    case "off": {
+      const openS = (nowMs - phase.openedMs) / 1000;
+      if (plan.way === "counted") return "Cap off. Count.";
+      if (openS >= nextOpening(state).endsS) return "Cap on.";
+      const fifth = Math.floor(openS / 5) * 5;
+      return fifth === 0 ? "Cap off." : String(fifth);
+    }
+  }
+}
+
+/** A word about the time the page was not there, or nothing. */
+export function noticeWords({ state }: { readonly state: CapState }): string | null {
+  const { notice } = state;
+  if (notice === null) return null;
+  if (notice.what === "clockSetBack") {
+    return "The clock of this machine was set back while the page was away: the time away is not in the count. Trust your own.";
+  }
+  const away = `The page was away for ${secondsWords(Math.round(notice.awayS))}`;
+  return notice.what === "wentOn"
+    ? `${away}; the clock went on.`
+    : `${away}, and the time ran out meanwhile. If the cap went on at another moment, put it right.`;
+}
+
+function strokesOf(state: CapState): CapView["strokes"] {
+  const first = nextOpening({ plan: state.plan, openings: [] });
+  const given = givenSoFar(state.openings);
+  // A piece that ran past the planned end still has its stroke.
+  return { ticks: Math.max(first.count, Math.ceil(given)), done: given };
+}
+
+function wantedLines({ plan, openings }: CapState, practice: Practice | null): string[] {
+  const next = nextOpening({ plan, openings });
+  const totalS = givenSoFar(openings) + next.givesS;
+  const offStops = Math.log2(totalS / plan.wantedS);
+  const ends =
+    plan.way === "counted" ? "a whole count" : next.count % 1 === 0 ? "ending on a tick" : "ending on a half";
+  const offWords =
+    Math.abs(offStops) < 0.005 ? "" : `; ${ends} ${offStops > 0 ? "adds" : "takes off"} ${stopsWords(offStops)}`;
+  const sdStops = openingsSdStops({ openTimesS: [...openings.map(({ givenS }) => givenS), next.givesS], practice });
+  const known = practice === null ? "Your hand, before any practice" : "Your hand";
+  return [`Wanted ${secondsWords(plan.wantedS)}${offWords}.`, `${known}: ${plusMinusStops(sdStops)}.`];
+}
+
+function untilWords(endsS: number, number: number): string {
+  if (number === 1 && Number.isInteger(endsS)) return `cap on at the ${ordinal(endsS)}`;
+  return `cap on after ${secondsWords(endsS)}`;
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
