@@ -14,7 +14,7 @@ export function filtersLine(filters: readonly PlanFilter[]): FiltersFacts {
   const facts = filters.map((filter, index) => {
     const path = `filters/${index}`;
     const way = oneWayOf(filter, ways, path);
-    if (way === undefined) throw missing(path, "neutralDensity");
+    if (way === undefined) throw missing(path, "neutralDensity", ways);
     const value = filter[way] as number;
     const cost = stopsOf(way, value, path);
     const sd = notNegativeAt(filter.sdStops ?? planDefaults.filter.sdStops, path, "sdStops");

@@ -60,16 +60,17 @@ function pinholeExtension(focus: PlanFocus | undefined, lens: LensOnTheBoard): E
 function wayOf(focus: PlanFocus | undefined): ExtensionFacts["way"] {
   if (focus === undefined) return "distant";
   const way = oneWayOf(focus, ways, "focus");
-  if (way === undefined) throw missing("focus", "extensionMm");
+  if (way === undefined) throw missing("focus", "extensionMm", ways);
   if (way === "imageSizeMm" && focus.subjectSizeMm === undefined) throw missing("focus", "subjectSizeMm");
-  refuseWithoutItsWay(focus.subjectSizeMm, way === "imageSizeMm", way, "subjectSizeMm");
-  refuseWithoutItsWay(focus.hiatusMm, way === "totalDistanceMm", way, "hiatusMm");
-  refuseWithoutItsWay(focus.larger, way === "totalDistanceMm", way, "larger");
+  refuseWithoutItsWay(focus.subjectSizeMm, way, "imageSizeMm", "subjectSizeMm");
+  refuseWithoutItsWay(focus.hiatusMm, way, "totalDistanceMm", "hiatusMm");
+  refuseWithoutItsWay(focus.larger, way, "totalDistanceMm", "larger");
   return way;
 }
 
-function refuseWithoutItsWay(value: unknown, itsWay: boolean, way: string, key: string): void {
-  if (value !== undefined && !itsWay) throw new OutOfDomain("twoOfOne", { first: way, second: key }, `focus/${key}`);
+function refuseWithoutItsWay(value: unknown, way: string, itsWay: string, key: string): void {
+  if (value === undefined || way === itsWay) return;
+  throw new OutOfDomain("twoOfOne", { goesWith: itsWay, key }, `focus/${key}`);
 }
 
 function magnificationBy(

@@ -42,7 +42,7 @@ function lensWithGlass(lens: PlanLens): LensOnTheBoard {
   const defaults = planDefaults.lens;
   const focalLengthMm = positiveAt(givenAt(lens.focalLengthMm, "lens", "focalLengthMm"), "lens", "focalLengthMm");
   const way = oneWayOf(lens, ["fNumber", "diameterMm"], "lens");
-  if (way === undefined) throw missing("lens", "fNumber");
+  if (way === undefined) throw missing("lens", "fNumber", ["fNumber", "diameterMm"]);
   const given = positiveAt(lens[way] as number, "lens", way);
   const fNumber = way === "fNumber" ? given : reachable(fNumberOf({ focalLengthMm, diameterMm: given }));
   const marked = way === "fNumber" && lens.fNumberMarked === true;

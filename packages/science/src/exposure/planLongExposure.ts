@@ -28,11 +28,11 @@ export function longExposureOf(reciprocity: PlanPaper["reciprocity"]): LongExpos
   const path = "paper/reciprocity";
   const { exponent, table } = reciprocity;
   if (exponent !== undefined && table !== undefined) {
-    throw new OutOfDomain("twoOfOne", { first: "exponent", second: "table" }, `${path}/table`);
+    throw new OutOfDomain("twoOfOne", { first: "exponent", key: "table" }, `${path}/table`);
   }
   if (table !== undefined) {
     if (reciprocity.fromS !== undefined) {
-      throw new OutOfDomain("twoOfOne", { first: "table", second: "fromS" }, `${path}/fromS`);
+      throw new OutOfDomain("twoOfOne", { goesWith: "exponent", key: "fromS" }, `${path}/fromS`);
     }
     requireReciprocityTable(table, `${path}/table`);
     return {
@@ -42,7 +42,7 @@ export function longExposureOf(reciprocity: PlanPaper["reciprocity"]): LongExpos
       needed: (meteredTimeS) => reciprocityFromTable({ meteredTimeS, table }),
     };
   }
-  if (exponent === undefined) throw missing(path, "exponent");
+  if (exponent === undefined) throw missing(path, "exponent", ["exponent", "table"]);
   requireExponent(exponent, "exponent", `${path}/exponent`);
   const fromS = positiveAt(reciprocity.fromS ?? planDefaults.paper.reciprocity.fromS, path, "fromS");
   return {

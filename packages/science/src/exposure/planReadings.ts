@@ -42,19 +42,23 @@ export function checkedReadings(readings: PlanInput["readings"]): readonly Check
 
 function checkedReading(reading: PlanReading, path: string): CheckedReading {
   const way = oneWayOf(reading, ways, path);
-  if (way === undefined) throw missing(path, "timeS");
+  if (way === undefined) throw missing(path, "timeS", ways);
   const parts = partsOf[way];
   for (const part of ["fNumber", "iso"] as const) {
     const wanted = parts.includes(part);
     if (wanted && reading[part] === undefined) throw missing(path, part);
     if (!wanted && reading[part] !== undefined) {
-      throw new OutOfDomain("twoOfOne", { first: way, second: part }, `${path}/${part}`);
+      throw new OutOfDomain(
+        "twoOfOne",
+        { goesWith: part === "fNumber" ? "timeS" : "ev", key: part },
+        `${path}/${part}`,
+      );
     }
   }
   const byWay = way === "illuminanceLx" ? "incident" : planDefaults.reading.kind;
   const kind = wordAt(reading.kind ?? byWay, ["reflected", "incident"], path, "kind");
   if ((way === "luminanceCdM2" && kind === "incident") || (way === "illuminanceLx" && kind === "reflected")) {
-    throw new OutOfDomain("unknownWord", { kind, choices: [byWay], way }, `${path}/kind`);
+    throw new OutOfDomain("unknownWord", { kind, choices: [byWay] }, `${path}/kind`);
   }
   const read = reading[way] as number;
   return {
@@ -109,7 +113,7 @@ export function groundOf(place: PlanInput["place"], readings: readonly CheckedRe
     if (placed === undefined) {
       throw new OutOfDomain(
         "unknownArea",
-        { area, choices: readings.flatMap((reading) => reading.area ?? []) },
+        { area, areas: readings.flatMap((reading) => reading.area ?? []) },
         "place/area",
       );
     }

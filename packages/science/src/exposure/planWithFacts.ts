@@ -8,6 +8,7 @@ import { colourOfLight } from "./planColour.ts";
 import { planDefaults } from "./planDefaults.ts";
 import { filtersLine } from "./planFilters.ts";
 import { extensionOf } from "./planFocus.ts";
+import { type CheckedHand, checkedHand } from "./planHand.ts";
 import { lensOnTheBoard } from "./planLens.ts";
 import { longExposureLine, longExposureOf } from "./planLongExposure.ts";
 import { checkedMeter, checkedReadings, ev100Of, groundOf, readingLine } from "./planReadings.ts";
@@ -15,7 +16,6 @@ import type {
   LedgerLineWithFacts,
   PlanAnswerWithFacts,
   PlanArea,
-  PlanHand,
   PlanInput,
   PlanWarning,
   SensitivityWord,
@@ -23,7 +23,7 @@ import type {
 import { rankSlips } from "./rankSlips.ts";
 import { saidRounding } from "./saidRounding.ts";
 import { timeLevers } from "./timeLevers.ts";
-import { finiteAt, givenAt, notNegativeAt, positiveAt, transmissionAt, wordAt } from "./valuesAt.ts";
+import { givenAt, notNegativeAt, positiveAt, transmissionAt, wordAt } from "./valuesAt.ts";
 
 /** The 95 % quantile of the normal distribution: both ends together leave one in ten outside. */
 const nineInTen = 1.6448536269514722;
@@ -241,18 +241,7 @@ function checkedPaper(paper: PlanInput["paper"]) {
   };
 }
 
-function checkedHand(hand: PlanHand | undefined) {
-  const defaults = planDefaults.hand;
-  return {
-    biasS: finiteAt(hand?.biasS ?? defaults.biasS, "hand", "biasS"),
-    motorSdS: notNegativeAt(hand?.motorSdS ?? defaults.motorSdS, "hand", "motorSdS"),
-    weber: notNegativeAt(hand?.weber ?? defaults.weber, "hand", "weber"),
-    errorS: positiveAt(hand?.errorS ?? defaults.errorS, "hand", "errorS"),
-    toleranceStops: positiveAt(hand?.toleranceStops ?? defaults.toleranceStops, "hand", "toleranceStops"),
-  };
-}
-
-function handLine(hand: ReturnType<typeof checkedHand>, timeS: number): HandFacts {
+function handLine(hand: CheckedHand, timeS: number): HandFacts {
   const { motorSdS, weber, biasS } = hand;
   const sdS = handSd({ timeS, motorSdS, weber });
   return { stops: 0, sd: sdS / (timeS * Math.LN2), timeS, sdS, motorSdS, weber, biasS };

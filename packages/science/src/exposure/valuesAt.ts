@@ -47,7 +47,7 @@ export function oneWayOf<Way extends string>(
   let found: Way | undefined;
   for (const way of ways) {
     if (given[way] === undefined) continue;
-    if (found !== undefined) throw new OutOfDomain("twoOfOne", { first: found, second: way }, joined(path, way));
+    if (found !== undefined) throw new OutOfDomain("twoOfOne", { first: found, key: way }, joined(path, way));
     found = way;
   }
   return found;
@@ -65,8 +65,8 @@ export function givenAt(value: number | undefined, path: string, key: string): n
   return value;
 }
 
-export function missing(path: string, key: string): OutOfDomain {
-  return new OutOfDomain("missingKey", { missing: key }, joined(path, key));
+export function missing(path: string, key: string, choices: readonly string[] = []): OutOfDomain {
+  return new OutOfDomain("missingKey", choices.length === 0 ? {} : { choices }, joined(path, key));
 }
 
 function joined(path: string, key: string): string {
