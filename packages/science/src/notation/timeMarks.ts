@@ -23,7 +23,7 @@ const DOWN_HALVES = [0.7, 0.3, ...[6, 10, 20, 45, 90, 180, 350, 750, 1500, 3000,
 
 /** The thirds stand two and two between whole stops: 1/3, 2/3, 4/3, 5/3 … */
 function thirdsOf(index: number): number {
-  return Math.floor(index / 2) + ((index % 2) + 1) / 3;
+  return (3 * Math.floor(index / 2) + (index % 2) + 1) / 3;
 }
 
 /**
