@@ -107,13 +107,13 @@ export function nameOf(path: string): string {
     const list = parts.slice(0, -1).findLast((part) => !/^\d+$/.test(part)) ?? "list";
     return `number ${Number(last) + 1} of the ${listName(list)}`;
   }
-  return NAMES[last] ?? spaced(last);
+  return own(NAMES, last) ?? spaced(last);
 }
 
 /** The word for a list as a whole. */
 export function listName(path: string): string {
   const last = path.split("/").at(-1) ?? "";
-  return NAMES_OF_LISTS[last] ?? NAMES[last] ?? spaced(last);
+  return own(NAMES_OF_LISTS, last) ?? own(NAMES, last) ?? spaced(last);
 }
 
 function spaced(key: string): string {
@@ -122,4 +122,8 @@ function spaced(key: string): string {
   if (key === "sd" || /^sd[A-Z]/.test(key)) return "doubt";
   const bare = key.replace(UNITS, "");
   return (bare === "" ? key : bare).replace(/([a-z\d])([A-Z])/g, "$1 $2").toLowerCase();
+}
+
+function own(names: Readonly<Record<string, string>>, key: string): string | undefined {
+  return Object.hasOwn(names, key) ? names[key] : undefined;
 }

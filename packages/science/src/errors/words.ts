@@ -129,9 +129,9 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
   unreadable: ({ facts }) => unreadable(facts),
 
   // Numbers.
-  notFinite: ({ It }) => ({
+  notFinite: ({ It, key }) => ({
     message: `${It} is not a number that can be reckoned with.`,
-    hint: "Give an ordinary number; a distant subject is said by leaving the focus out.",
+    hint: `Give an ordinary number${/Mm$/.test(key) ? "; a distant subject is said by leaving the focus out" : ""}.`,
   }),
   notPositive: ({ It, given }) => ({
     message: `${It}${given === "" ? "" : ` is ${given}; it`} must be more than 0.`,
@@ -144,14 +144,14 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
   outOfRange: (words) => outOfRange(words),
   listsDiffer: ({ facts }) => {
     const [first = "", second = ""] = Object.keys(facts);
-    const counts = [facts[first], facts[second]].map((value) => (typeof value === "number" ? ` (${value})` : ""));
+    const counts = [facts[first], facts[second]].map((value) => (isCount(value) ? ` (${value})` : ""));
     return {
       message: `The ${listName(first) || "first list"}${counts[0]} and the ${listName(second) || "second list"}${counts[1]} are not of one length.`,
       hint: "Give one for each, in the same order.",
     };
   },
   tooFew: ({ facts, key }) => ({
-    message: `There are too few ${listName(key) || "values"}${typeof facts.least === "number" ? `: at least ${facts.least} are needed` : ""}.`,
+    message: `There are too few ${listName(key) || "values"}${isCount(facts.least) ? `: at least ${facts.least} are needed` : ""}.`,
     hint: "Add what was left out.",
   }),
 
@@ -262,7 +262,7 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
     hint: "1 means the paper loses nothing at long times; papers lie between about 0.7 and 1.",
   }),
   tableNotRising: ({ facts, value }) => ({
-    message: `The reciprocity table does not rise${typeof facts.row === "number" ? ` in row ${facts.row}` : ""}${value("valueS") === "" || value("belowS") === "" ? "" : `: ${value("valueS")} after ${value("belowS")}`}.`,
+    message: `The reciprocity table does not rise${isCount(facts.row) ? ` in row ${facts.row}` : ""}${value("valueS") === "" || value("belowS") === "" ? "" : `: ${value("valueS")} after ${value("belowS")}`}.`,
     hint: "Put the rows in order of metered time; a longer metered time needs a longer real one.",
   }),
   curveNotRising: ({ facts, value }) => {
@@ -273,7 +273,7 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
         hint: "The shoulder is the exposure of the denser tone; look whether the two were changed over.",
       };
     }
-    const place = typeof facts.place === "number" ? ` at place ${facts.place + 1}` : "";
+    const place = isCount(facts.place) ? ` at place ${facts.place + 1}` : "";
     return {
       message: `The curve does not rise${place}${value("value") === "" || value("before") === "" ? "" : `: ${value("value")} after ${value("before")}`}.`,
       hint: "Put the steps in order of exposure; a density that falls by a hundredth is scatter: smooth it first.",
@@ -316,7 +316,7 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
   cctOutOfRange: ({ given, facts }) => {
     const limits = [facts.leastK ?? facts.least, facts.mostK ?? facts.most];
     return {
-      message: `The light${given === "" ? "" : ` (${given.replaceAll('"', "")})`} lies outside what is known${limits.every((limit) => typeof limit === "number") ? `, ${limits[0]} to ${limits[1]} K` : ""}.`,
+      message: `The light${given === "" ? "" : ` (${given.replaceAll('"', "")})`} lies outside what is known${limits.every((limit) => isCount(limit)) ? `, ${limits[0]} to ${limits[1]} K` : ""}.`,
       hint: "Daylight runs from 4000 to 25000 K, white LEDs from 2500 to 7000 K; name a filament by its temperature in K.",
     };
   },
@@ -353,7 +353,7 @@ const LOOK_ALIKES: Readonly<Record<string, string>> = {
 function unreadable(facts: Facts): Message {
   const text = textOf(facts.text) ?? "";
   const wanted = textOf(facts.wanted);
-  const at = typeof facts.at === "number" ? facts.at : -1;
+  const at = isCount(facts.at) ? facts.at : -1;
   const reason = textOf(facts.reason);
   const start = text.trim() === "" ? "An empty text" : quoted(text);
   const sign = Array.from(text.slice(Math.max(0, at)))[0];
@@ -385,7 +385,7 @@ function outOfRange({ It, given, facts, key }: Speech): Message {
     [facts.most, "at most"],
     [facts.below, "less than"],
   ]
-    .filter(([bound]) => typeof bound === "number" && Number.isFinite(bound))
+    .filter(([bound]) => isCount(bound))
     .map(([bound, words]) => `${words} ${sayValue(key, bound, "mm")}`);
   return {
     message: `${It}${given === "" ? "" : ` is ${given}; it`} must be ${bounds.length === 0 ? "within its limits" : bounds.join(" and ")}.`,
@@ -398,6 +398,10 @@ function generalWords({ it, given }: Speech): Message {
     message: `With ${it}${given === "" ? "" : ` at ${given}`} this cannot be worked out.`,
     hint: "Check this value and those it goes with.",
   };
+}
+
+function isCount(fact: unknown): fact is number {
+  return typeof fact === "number" && Number.isFinite(fact);
 }
 
 function textOf(fact: unknown): string | undefined {
