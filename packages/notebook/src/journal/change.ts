@@ -21,8 +21,8 @@ export interface Change {
   readonly back?: string;
 }
 
-/** Time (9 digits of base 36), counter (4), device (8), tab (2). */
-export const changeName = /^[0-9a-z]{23}$/;
+/** Time (9 digits of base 36, none after the year 2200), counter (4), device (8), tab (2). */
+export const changeName = /^[0-2][0-9a-z]{22}$/;
 
 export const mostOps = 2000;
 export const mostBodyCharacters = 1_000_000;

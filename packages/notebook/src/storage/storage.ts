@@ -30,6 +30,8 @@ export interface Transaction {
   /** Adds an entry and gives its number; a name that is there already is left as it is, and gives undefined. */
   append(entry: LogEntry): Promise<number | undefined>;
   entry(name: string): Promise<NumberedEntry | undefined>;
+  /** The number of the last entry that arrived; 0 in an empty log. */
+  lastNumber(): Promise<number>;
   /** Entries in the order of arrival, after a number. */
   entriesAfter(number: number, most: number): Promise<readonly NumberedEntry[]>;
   /** Entries in falling order of their names, all below `name`; with `device` only those of that device. */

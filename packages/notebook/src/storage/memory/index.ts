@@ -1,0 +1,1 @@
+export { type MemoryBase, newMemoryBase, type OpenMemoryStorageInput, openMemoryStorage } from "./openMemoryStorage.ts";
