@@ -1,5 +1,5 @@
 import { actinicStops } from "./actinicStops.ts";
-import { type LensGlass, type PaperSensitivity, paperSensitivities } from "./paperResponse.ts";
+import { type LensGlass, lensGlasses, type PaperSensitivity, paperSensitivities } from "./paperResponse.ts";
 import { requireWord } from "./requireWord.ts";
 import { readSource } from "./sourceSpectrum.ts";
 
@@ -36,6 +36,7 @@ export function actinicSd({
   foundLens = lens,
 }: ActinicSdInput): number {
   requireWord({ paper }, [...paperSensitivities, "blue"]);
+  requireWord({ lens, foundLens }, lensGlasses);
   const edgeSd = Math.max(
     edgeDoubt(source, "source", paper),
     foundSource === undefined ? 0 : edgeDoubt(foundSource, "foundSource", paper),

@@ -38,6 +38,7 @@ const lenses: Readonly<Record<LensGlass, readonly number[]>> = {
 };
 
 export const paperSensitivities = Object.keys(papers) as readonly PaperSensitivity[];
+export const lensGlasses = Object.keys(lenses) as readonly LensGlass[];
 
 /** The paper's answer to equal energy at each wavelength of the grid. Inner helper. */
 export function paperResponse(paper: PaperSensitivity): readonly number[] {
@@ -47,7 +48,7 @@ export function paperResponse(paper: PaperSensitivity): readonly number[] {
 
 /** What the glass lets through at each wavelength of the grid. Inner helper. */
 export function glassOf(lens: LensGlass): readonly number[] {
-  requireWord({ lens }, Object.keys(lenses));
+  requireWord({ lens }, lensGlasses);
   return lenses[lens];
 }
 
