@@ -32,10 +32,11 @@ export function layStrokes({ ticks, done }: { readonly ticks: number; readonly d
   const gaps = Math.floor((inRow - 1) / 5) / 2;
   const pitch = Math.min(24.13, (strokesWidth - 24 - strokeWidth) / Math.max(1, inRow - 1 + gaps));
   const left = (strokesWidth - strokeWidth - pitch * (inRow - 1 + gaps)) / 2;
-  const strokeHeight = rows === 1 ? 60 : rows === 2 ? 34 : 24;
+  const strokeHeight = rows === 1 ? 60 : rows === 2 ? 34 : 20;
   const top = 34;
   const numbersBelow = rows === 1 ? 24 : 0;
-  const rowPitch = strokeHeight + 12;
+  // Between rows there is room for the cap.
+  const rowPitch = strokeHeight + 30;
   const place = (n: number) => {
     const row = Math.floor((n - 1) / mostInRow);
     const column = (n - 1) % mostInRow;
@@ -51,11 +52,10 @@ export function layStrokes({ ticks, done }: { readonly ticks: number; readonly d
     .filter((n) => rows === 1 && (n === here ? isLast : n % 5 === 0 && here - n > 1))
     .map((n) => ({ x: place(n).x + strokeWidth / 2, y: top + strokeHeight + 22, n: before + n }));
   return {
-    height: top + rows * rowPitch - 12 + numbersBelow + 2,
+    height: top + rows * rowPitch - 30 + numbersBelow + 2,
     strokes,
     strokeHeight,
     numbers,
-    // In later rows there is no room above: the cap hangs beside the stroke's row.
     cap: isLast ? { x: last.x + strokeWidth / 2, y: last.y } : null,
     minute,
     minutes,

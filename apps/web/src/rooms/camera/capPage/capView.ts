@@ -1,4 +1,4 @@
-import type { Practice } from "@captray/notebook/records";
+import type { Mishap, Practice } from "@captray/notebook/records";
 import { openingsSdStops } from "./capHand.ts";
 import { type CapState, countInS, givenSoFar, mayStillBeOff, nextOpening, stillToGive } from "./capState.ts";
 import {
@@ -278,4 +278,64 @@ function untilWords(endsS: number, number: number): string {
 
 function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** The mishaps in the words of the yard. */
+export const mishapWords: Readonly<Record<Mishap, string>> = {
+  slideLeftIn: "Slide left in",
+  slideOutCapOff: "Slide out with the cap off",
+  knocked: "Knocked",
+  exposedTwice: "Exposed twice",
+  holderNotSeated: "Holder not seated",
+  lightLeak: "Light leak",
+};
+
+/** What the strip at the foot says of the last change, which it can take back. */
+export function strippedWords({ state, code }: { readonly state: CapState; readonly code: string }): string {
+  const change = state.changes.at(-1);
+  const given = secondsWords(givenSoFar(state.openings));
+  if (change?.what === "corrected") {
+    return `${given}; before ${secondsWords(givenSoFar(state.openings) - (state.openings.at(-1)?.givenS ?? 0) + change.wasS)}`;
+  }
+  if (change?.what === "mishap") return `${mishapWords[change.mishap]}: ${change.on ? "noted" : "taken off"}`;
+  return `${code} exposed, ${given}`;
+}
+
+interface Devices {
+  readonly settings: { readonly sound: boolean };
+  readonly sound: "sounding" | "asleep" | "missing";
+  readonly shakes: boolean;
+  readonly wake: "held" | "refused" | "missing" | "released" | null;
+}
+
+/** What this machine will not do for the exposure, before it begins; nothing where all is well. */
+export function deviceWords({ settings, sound, shakes, wake }: Devices): string | null {
+  const quiet = !settings.sound || sound === "missing";
+  const words = [
+    quiet
+      ? shakes
+        ? "No sound: feel the shake, watch the figure."
+        : "No sound and no shake here: watch the figure."
+      : "",
+    wake === "refused" || wake === "missing" ? "This screen may go dark: touch it before you begin." : "",
+  ].filter(Boolean);
+  return words.length === 0 ? null : words.join(" ");
+}
+
+/** What this machine can do, one line each. */
+export function machineWords({ settings, sound, shakes, wake }: Devices): readonly string[] {
+  const soundWords = {
+    sounding: "Sound: heard.",
+    asleep: "Sound: begins with the first touch at the cap.",
+    missing: "Sound: this machine gives none. The figure and the strokes show every tick.",
+  };
+  return [
+    settings.sound ? soundWords[sound] : "Sound: off.",
+    shakes ? "Shake: with every tick, long at the end." : "Shake: this machine has none.",
+    wake === "held"
+      ? "Screen: stays awake at the cap."
+      : wake === null || wake === "released"
+        ? "Screen: is asked to stay awake."
+        : "Screen: this machine will not hold it awake. Set its own sleep to longer.",
+  ];
 }

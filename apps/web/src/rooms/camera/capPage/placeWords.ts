@@ -1,0 +1,18 @@
+import type { Notebook } from "@captray/notebook/journal";
+import type { Sheet } from "@captray/notebook/records";
+
+/** Where the sheet is: "holder 2, side A", or nothing where nobody said. */
+export function placeWords({
+  notebook,
+  sheet,
+}: {
+  readonly notebook: Pick<Notebook, "peek">;
+  readonly sheet: Sheet;
+}): string {
+  const { holderSide } = sheet;
+  if (holderSide === undefined) return "";
+  const holder = notebook.peek(holderSide.holderId);
+  if (holder?.kind !== "holder") return "";
+  const side = holder.sides.find(({ id }) => id === holderSide.sideId);
+  return [holder.name, side === undefined || side.name === "" ? "" : `side ${side.name}`].filter(Boolean).join(", ");
+}
