@@ -51,7 +51,7 @@ export function planInputOf(kit: Kit): PlanInputOf {
       lens,
       ...(focus && { focus }),
       paper: paperOf(kit, exposureIndex.value),
-      readings: areas.map(({ id, reading }) => ({ ...readingOf(reading), area: names.get(id) })),
+      readings: areas.map(({ id, reading }) => ({ ...planReadingOf(reading), area: names.get(id) })),
       ...(ground && { place: { area: names.get(ground.id), stops: scene.place?.stops ?? 0 } }),
       meter: meterOf(kit, incidentGround(ground?.reading ?? areas[0]?.reading)),
       ...(scene.filters.length > 0 && { filters: scene.filters.flatMap(filterOf) }),
@@ -166,7 +166,8 @@ function paperOf(
   };
 }
 
-function readingOf(reading: Reading): PlanReading {
+/** A reading as `plan` takes it, without the name of its area. */
+export function planReadingOf(reading: Reading): PlanReading {
   switch (reading.way) {
     case "time":
       return {
