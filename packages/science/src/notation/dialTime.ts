@@ -16,7 +16,7 @@ export interface DialTime {
  * Error    taking a mark literally costs up to 0.093 stop (15 for 16).
  *
  * @throws {OutOfDomain} unreadable
- * @source iso-516: powers of two under rounded marks (second hand); shutter-marks: thirds and halves below 1 s (second hand)
+ * @source nominal-and-exact: powers of two under rounded marks (seen); iso-516 (second hand); shutter-marks: thirds and halves below 1 s (seen)
  * @example dialTime({ text: "1/125" }).timeS // 0.0078125, which is 1/128
  */
 export function dialTime({ text }: TextInput): DialTime {

@@ -6,7 +6,7 @@ import { parseTime } from "./parseTime.ts";
 
 const NEAR = 12;
 
-test("the scale of third stops, 1/8000 to 60 s, steps by the cube root of two [iso-516; shutter-marks]", () => {
+test("the scale of third stops, 1/8000 to 60 s, steps by the cube root of two [shutter-marks; above 1 s common practice]", () => {
   marks.thirdsUp.forEach((timeS, index) => {
     expect(Math.log2(exactDialTime({ timeS })) * 3).toBeCloseTo(index, NEAR);
   });
@@ -29,6 +29,19 @@ test("the scale of half stops steps by the root of two, but for marks the thirds
   for (const { text, halves } of marks.halfStopsBetween) {
     expect(Math.log2(exactDialTime({ timeS: text })) * 2).toBeCloseTo(halves, NEAR);
   }
+});
+
+test("15 and 30 s run 16 and 32 s; 1/15, 1/30, 1/60, 1/125 are 1/16, 1/32, 1/64, 1/128 [nominal-and-exact]", () => {
+  const exact = {
+    "15": 16,
+    "30": 32,
+    "1/15": 1 / 16,
+    "1/30": 1 / 32,
+    "1/60": 1 / 64,
+    "1/125": 1 / 128,
+    "1/1000": 1 / 1024,
+  };
+  for (const [timeS, wanted] of Object.entries(exact)) expect(exactDialTime({ timeS })).toBe(wanted);
 });
 
 test("marks of two series are thirds: 1/6 stop off on a dial of half stops [by hand]", () => {

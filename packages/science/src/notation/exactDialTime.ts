@@ -17,7 +17,7 @@ export interface ExactDialTimeInput {
  * Error    the largest snap is 0.093 stop (15 s stands for 16); on a half-stop dial 3, 6, 10, 20 are 1/6 stop off.
  *
  * @throws {OutOfDomain} unknownWord, unreadable, notPositive, notFinite
- * @source iso-516: powers of two under rounded marks (second hand); shutter-marks: thirds and halves below 1 s (second hand); none: thirds and halves above 1 s (from memory)
+ * @source nominal-and-exact: powers of two under rounded marks (seen); iso-516 (second hand); shutter-marks: thirds and halves below 1 s (seen); none: thirds and halves above 1 s (from memory)
  * @example exactDialTime({ timeS: "1/15" }) // 0.0625, which is 1/16
  */
 export function exactDialTime({ timeS }: ExactDialTimeInput): number {

@@ -23,6 +23,14 @@ test("the rings of full, third and half stops step evenly [iso-517 second hand]"
   }
 });
 
+test("each mark of third stops means the exact number of a published list [nominal-and-exact]", () => {
+  expect(marks.thirds.length).toBe(marks.exactThirds.length);
+  marks.thirds.forEach((mark, index) => {
+    // The list prints two decimals.
+    expect(Math.abs(parseFNumber({ text: `f/${mark}` }) - (marks.exactThirds[index] ?? 0))).toBeLessThan(0.0051);
+  });
+});
+
 test("1.2 and 13, marks of two series, are read as thirds [by hand]", () => {
   expect(parseFNumber({ text: "1.2" })).toBeCloseTo(2 ** (1 / 3), 12);
   expect(parseFNumber({ text: "13" })).toBeCloseTo(2 ** (11 / 3), 12);

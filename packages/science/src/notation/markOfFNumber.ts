@@ -18,7 +18,7 @@ export interface MarkedFNumber {
  * Error    22 taken as 22 and not as 22.627 costs 0.081 stop.
  *
  * @throws {OutOfDomain} unreadable
- * @source iso-517: rounded marks of the powers of √2 (second hand); none: thirds and halves as engraved (common practice)
+ * @source nominal-and-exact: exact numbers in thirds, marks to f/22 (seen); iso-517: rounded marks of the powers of √2 (second hand); none: marks beyond f/22 (common practice)
  * @example markOfFNumber({ text: "f/5.6⅓" }).fNumber // 6.3496042, a third of a stop past 5.656854
  */
 export function markOfFNumber({ text }: TextInput): MarkedFNumber {

@@ -10,7 +10,7 @@ import type { TextInput } from "./parseTime.ts";
  * Holds    above zero.
  *
  * @throws {OutOfDomain} unreadable
- * @source iso-517: rounded marks of the powers of √2 (second hand); none: thirds and halves as engraved (common practice)
+ * @source nominal-and-exact: exact numbers in thirds, marks to f/22 (seen); iso-517: rounded marks of the powers of √2 (second hand); none: marks beyond f/22 (common practice)
  * @example parseFNumber({ text: "f/11" }) // 11.3137085
  */
 export function parseFNumber({ text }: TextInput): number {
