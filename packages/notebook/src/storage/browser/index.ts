@@ -1,0 +1,2 @@
+export { databaseName, type OpenBrowserStorageInput, openBrowserStorage } from "./openBrowserStorage.ts";
+export { removeBrowserStorage } from "./removeBrowserStorage.ts";

@@ -1,0 +1,1 @@
+export { notebookFile, type OpenDiskStorageInput, openDiskStorage } from "./openDiskStorage.ts";
