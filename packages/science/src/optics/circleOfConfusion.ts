@@ -16,7 +16,7 @@ export interface CircleOfConfusionInput {
  * Error    a convention: a divisor is a matter of how the print is looked at.
  *
  * @throws {OutOfDomain} notPositive
- * @source none: a 1500th of the diagonal (common practice); confusion-article: 0.2 mm at 25 cm (seen)
+ * @source none: a 1500th of the diagonal (common practice); confusion-article: 0.2 mm at 25 cm (second hand)
  * @example circleOfConfusion({ widthMm: 120, heightMm: 90 }) // 0.1
  */
 export function circleOfConfusion({ widthMm, heightMm, divisor = 1500 }: CircleOfConfusionInput): number {

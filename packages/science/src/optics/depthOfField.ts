@@ -28,7 +28,7 @@ export interface DepthOfField {
  * Error    exact for this geometry; leaving out P at m = 1 and P = 0.8 makes the total 11 % too small.
  *
  * @throws {OutOfDomain} notPositive
- * @source jacobson, question 10: limits for P = 1 (seen); walree: pupil ratio P (seen); none: any P (by hand)
+ * @source jacobson, question 10: limits for P = 1 (seen); walree: pupil ratio P (second hand); none: any P (by hand)
  * @example depthOfField({ focalLengthMm: 210, fNumber: 8, magnification: 0.25, confusionMm: 0.1 }).nearMm // 1034.2401501
  */
 export function depthOfField({

@@ -19,7 +19,7 @@ export interface DepthOfFieldTotalInput {
  * Error    exact for thin pupils with f given.
  *
  * @throws {OutOfDomain} beyondHyperfocal
- * @source none: far less near of the thin-pupil limits (by hand); walree: pupil magnification P (seen)
+ * @source none: far less near of the thin-pupil limits (by hand); walree: pupil magnification P (second hand)
  * @example depthOfFieldTotal({ fNumber: 8, magnification: 0.25, confusionMm: 0.1, focalLengthMm: 210 }) // 32.0074322
  */
 export function depthOfFieldTotal({

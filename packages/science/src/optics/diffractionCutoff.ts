@@ -15,7 +15,7 @@ export interface DiffractionCutoffInput {
  * Error    contrast is gone long before: a third is left at 0.55 ν0.
  *
  * @throws {OutOfDomain} notPositive
- * @source airy: cut-off of a round pupil (from memory); otf-article: highest transmitted frequency (seen)
+ * @source airy: cut-off of a round pupil (from memory); otf-article: highest transmitted frequency (second hand)
  * @example diffractionCutoff({ effectiveFNumber: 32 }) // 56.8181818
  */
 export function diffractionCutoff({ effectiveFNumber, wavelengthNm = 550 }: DiffractionCutoffInput): number {

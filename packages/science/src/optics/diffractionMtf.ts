@@ -17,7 +17,7 @@ export interface DiffractionMtfInput {
  * Error    a real old lens is worse than this at every stop above its sharpest.
  *
  * @throws {OutOfDomain} notPositive, negative
- * @source otf-article: (2/π)(arccos ν − ν √(1 − ν²)) of a round pupil (seen)
+ * @source otf-article: (2/π)(arccos ν − ν √(1 − ν²)) of a round pupil (second hand)
  * @example diffractionMtf({ frequencyPerMm: 10, effectiveFNumber: 32 }) // 0.7770721787
  */
 export function diffractionMtf({ frequencyPerMm, effectiveFNumber, wavelengthNm = 550 }: DiffractionMtfInput): number {

@@ -15,7 +15,7 @@ export interface EffectiveFNumberInput {
  * Error    leaving out P = 0.8 at m = 0.5 is 0.23 stop.
  *
  * @throws {OutOfDomain} notPositive, negative
- * @source greivenkamp-2004, p. 29: N_w = (1 + |m|/P) N (second hand); walree: pupil magnification P (seen)
+ * @source greivenkamp-2004, p. 29: N_w = (1 + |m|/P) N (second hand); walree: pupil magnification P (second hand)
  * @example effectiveFNumber({ fNumber: 8, magnification: 0.5 }) // 12
  */
 export function effectiveFNumber({ fNumber, magnification, pupilRatio = 1 }: EffectiveFNumberInput): number {

@@ -15,7 +15,7 @@ export interface FNumberInput {
  * Error    a wrong D by δ costs 2 log2(1 + δ / D) stops: 0.5 mm in 20 mm is 0.07 stop.
  *
  * @throws {OutOfDomain} notPositive
- * @source walree: definition of the f-number (seen)
+ * @source walree: the entrance pupil, seen from the front (second hand); f-number-article: N = f / D (seen)
  * @example fNumber({ focalLengthMm: 210, diameterMm: 26.25 }) // 8
  */
 export function fNumber({ focalLengthMm, diameterMm }: FNumberInput): number {

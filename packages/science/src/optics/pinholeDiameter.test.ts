@@ -11,7 +11,17 @@ describe("pinholeDiameter", () => {
     expectClose(pinholeDiameter({ extensionMm: 200, constant: Math.sqrt(2.44) }), 0.51807335);
   });
 
-  it("200 mm and √2.44 is √(0.001342 f) of the mailing list [pinhole-pages, four digits]", () => {
+  it("100 mm, 550 nm, √2.44: 0.366 mm [pinhole-pages, three decimals]", () => {
+    const found = pinholeDiameter({ extensionMm: 100, constant: Math.sqrt(2.44), wavelengthNm: 550 });
+    expect(found).toBeCloseTo(0.366, 3);
+  });
+
+  it("with √2 the hole obeys 2 r² = λ f [rayleigh-1891, equation 1]", () => {
+    const radiusMm = pinholeDiameter({ extensionMm: 2743, constant: Math.SQRT2, wavelengthNm: 500 }) / 2;
+    expectClose(2 * radiusMm ** 2, 500e-6 * 2743);
+  });
+
+  it("200 mm and √2.44 is √(0.001342 f) of a mailing list [pinhole-pages, four digits]", () => {
     const found = pinholeDiameter({ extensionMm: 200, constant: Math.sqrt(2.44), wavelengthNm: 550 });
     expectClose(found, Math.sqrt(0.001342 * 200), 1e-4);
   });

@@ -3,7 +3,7 @@ import { requirePositive } from "../errors/require.ts";
 export interface PinholeDiameterInput {
   /** From the hole to the paper. */
   readonly extensionMm: number;
-  /** 1.9 after Rayleigh; √2.44 = 1.562 makes the hole as wide as its own diffraction disc. */
+  /** 1.9 after Rayleigh, √2 = 1.414 in an earlier note of his; √2.44 = 1.562 makes the hole as wide as its own diffraction disc. */
   readonly constant?: number;
   /** 550 for the eye, 450 for blue-sensitive paper. */
   readonly wavelengthNm?: number;
@@ -20,7 +20,7 @@ export interface PinholeDiameterInput {
  * Error    k is a matter of taste between 1.4 and 2; a hole 20 % off is hardly seen but is 0.5 stop.
  *
  * @throws {OutOfDomain} notPositive
- * @source pinhole-pages: d = 1.9 √(f λ), and √(2.44 λ f) (seen); rayleigh-1891: the paper itself (from memory)
+ * @source pinhole-pages: 1.9 √(f λ) (second hand); pinhole-pages: √(2.44 λ f) (seen); rayleigh-1891: 2 r² = λ f (second hand)
  * @example pinholeDiameter({ extensionMm: 200 }) // 0.6301587
  */
 export function pinholeDiameter({
