@@ -123,9 +123,10 @@ describe("every function of optics", () => {
       }
     });
 
+    const limited = numbers.map(([key]) => key).filter((key) => !free.includes(key));
+    if (limited.length === 0) continue;
     it(`${name} refuses 0 and less where more is needed [style: nothing is clamped]`, () => {
-      for (const [key] of numbers) {
-        if (free.includes(key)) continue;
+      for (const key of limited) {
         if (zero.includes(key)) {
           expect(() => call({ ...good, [key]: 0 })).not.toThrow();
           expectRefusal(() => call({ ...good, [key]: -1 }), "negative", key);
