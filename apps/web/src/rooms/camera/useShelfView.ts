@@ -1,3 +1,4 @@
+import type { FindsRecords } from "@captray/notebook/answers";
 import { useMemo } from "react";
 import { useShelf } from "../../kit/notebook/useShelf.ts";
 import type { ShelfView } from "./readingNow/draftRecords.ts";
@@ -9,5 +10,18 @@ export function useShelfView(): ShelfView {
   const boxes = useShelf("paperBox");
   const indexes = useShelf("exposureIndex");
   const scenes = useShelf("scene");
-  return useMemo(() => ({ lenses, meters, boxes, indexes, scenes }), [lenses, meters, boxes, indexes, scenes]);
+  const hands = useShelf("hand");
+  return useMemo(
+    () => ({ lenses, meters, boxes, indexes, scenes, hands }),
+    [lenses, meters, boxes, indexes, scenes, hands],
+  );
+}
+
+/** Finds the records of a shelf by their id, for answers that follow links. */
+export function findsIn(shelf: ShelfView): FindsRecords {
+  const { lenses, meters, boxes, indexes, scenes, hands } = shelf;
+  const byId = new Map(
+    [...lenses, ...meters, ...boxes, ...indexes, ...scenes, ...hands].map((record) => [record.id, record]),
+  );
+  return { peek: (id) => byId.get(id as (typeof scenes)[number]["id"]) };
 }

@@ -4,6 +4,7 @@ import type {
   AnyRecord,
   ExposureIndex,
   FieldSet,
+  Hand,
   Json,
   Lens,
   Meter,
@@ -24,6 +25,7 @@ export interface ShelfView {
   readonly boxes: readonly PaperBox[];
   readonly indexes: readonly ExposureIndex[];
   readonly scenes: readonly Scene[];
+  readonly hands: readonly Hand[];
 }
 
 /** Ids for whatever must be made: drawn once for a page, so that what is shown and what is kept are the same records. */

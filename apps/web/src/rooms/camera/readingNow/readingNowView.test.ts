@@ -7,7 +7,7 @@ import type { FreshIds, ShelfView } from "./draftRecords.ts";
 import { knownKits } from "./kitTexts.ts";
 import { readingNowView } from "./readingNowView.ts";
 
-const emptyShelf: ShelfView = { lenses: [], meters: [], boxes: [], indexes: [], scenes: [] };
+const emptyShelf: ShelfView = { lenses: [], meters: [], boxes: [], indexes: [], scenes: [], hands: [] };
 const takenAt = { at: 1_795_000_000_000, offsetMin: 60 };
 
 let drawn = 0;
@@ -66,6 +66,7 @@ function shelfAfter(draft: Draft, shelf: ShelfView = emptyShelf): { shelf: Shelf
       boxes: lists.paperBox,
       indexes: lists.exposureIndex,
       scenes: lists.scene,
+      hands: shelf.hands,
     },
     sceneId: records.sceneId,
   };

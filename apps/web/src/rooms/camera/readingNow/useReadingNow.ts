@@ -9,7 +9,7 @@ import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { useRecord } from "../../../kit/notebook/useRecord.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
 import { sheetForTheCap } from "../newSheet.ts";
-import { useShelfView } from "../useShelfView.ts";
+import { findsIn, useShelfView } from "../useShelfView.ts";
 import { type Draft, type DraftEvent, draftFrom, emptyDraft, nextDraft } from "./draft.ts";
 import { draftAgain } from "./draftAgain.ts";
 import { draftRecords, type FreshIds } from "./draftRecords.ts";
@@ -33,10 +33,10 @@ export function useReadingNow({ againId }: { readonly againId: string }) {
   const start = useMemo(() => {
     if (againId === "") return startDraft(draftFrom(mirror.read(place)), kits);
     if (typeof again !== "object" || again.kind !== "sheet" || again.sceneId === undefined) return emptyDraft;
-    const scene = notebook.peek(again.sceneId);
-    if (scene?.kind !== "scene") return emptyDraft;
-    return draftAgain({ kit: kitOf({ notebook, scene, sheet: again }), shelf, lengthUnit });
-  }, [againId, again, notebook, shelf, lengthUnit, kits, place]);
+    const scene = shelf.scenes.find((one) => one.id === again.sceneId);
+    if (scene === undefined) return emptyDraft;
+    return draftAgain({ kit: kitOf({ notebook: findsIn(shelf), scene, sheet: again }), shelf, lengthUnit });
+  }, [againId, again, shelf, lengthUnit, kits, place]);
   const draft = typed ?? start;
 
   const view = useMemo(

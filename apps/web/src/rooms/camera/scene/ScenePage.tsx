@@ -1,0 +1,315 @@
+import { readTime } from "@captray/science/notation";
+import { useState } from "react";
+import { Button } from "../../../kit/Button.tsx";
+import { ExposureBar } from "../../../kit/ExposureBar.tsx";
+import { Field } from "../../../kit/Field.tsx";
+import { honestDigits } from "../../../kit/honestDigits.ts";
+import { LedgerOfPlan } from "../../../kit/ledgerOfPlan/LedgerOfPlan.tsx";
+import { NothingYet } from "../../../kit/NothingYet.tsx";
+import { Page } from "../../../kit/Page.tsx";
+import { ProblemNote } from "../../../kit/ProblemNote.tsx";
+import { Section } from "../../../kit/Section.tsx";
+import { Word } from "../../../kit/Word.tsx";
+import { figuresOf, rangeWords } from "../readingNow/barWords.ts";
+import { readMeter } from "../readingNow/readTexts.ts";
+import type { AreaView, SceneView } from "./sceneView.ts";
+import { useScenePage } from "./useScenePage.ts";
+import { type LeverView, leversTooLong, leversTooShort, type WayView, waysInWords } from "./waysWords.ts";
+import "./ScenePage.css";
+
+/** A scene: its readings, the ledger line by line, how to give the time, and the way to the cap. */
+export default function ScenePage({ id }: { readonly id: string }) {
+  const page = useScenePage({ sceneId: id });
+  if (page.kind === "absent") {
+    return (
+      <Page title="Camera">
+        <NothingYet way={<Word to="/camera/now">I have a reading now</Word>}>
+          This scene is not in the notebook. Begin with a reading.
+        </NothingYet>
+      </Page>
+    );
+  }
+  const {
+    view,
+    ways,
+    title,
+    lengthUnit,
+    onSubject,
+    onAddArea,
+    onNameArea,
+    onPlace,
+    onReadArea,
+    onReadAgain,
+    onSaid,
+    onStill,
+  } = page;
+  const { plan } = view;
+  return (
+    <Page title={title} aside={<Word to={`/camera/now`}>Another reading</Word>}>
+      <div className="Camera-Scene">
+        <div>
+          <Section number={1} head="Readings" aside={view.frame}>
+            <Areas areas={view.areas} onName={onNameArea} onPlace={onPlace} onRead={onReadArea} onAdd={onAddArea} />
+            <PlainField label="What it is a picture of" text={page.subject} onText={onSubject} hint="upturned skiff" />
+            {view.problem !== undefined && <ProblemNote head={view.problem.head}>{view.problem.say}</ProblemNote>}
+          </Section>
+        </div>
+        <div>
+          {plan.kind === "plan" && (
+            <Section number={2} head="Ledger" aside={page.placedWords}>
+              <LedgerOfPlan
+                ledger={plan.answer.ledger}
+                timeS={plan.answer.timeS}
+                timeStops={plan.answer.timeStops}
+                lengthUnit={lengthUnit}
+                firstOpen
+              />
+            </Section>
+          )}
+        </div>
+        <div>
+          {plan.kind === "plan" && ways !== undefined && (
+            <Section number={3} head="Exposure" aside={`${rangeWords(plan.answer.timeIntervalS)} would not surprise`}>
+              {ways.byHand.kind === "tooShort" ? (
+                <ProblemNote head="Too short for a cap">
+                  The shortest honest time for a hand is about {figures(ways.byHand.shortestS)}. Each of these alone
+                  would bring it:
+                  <Levers levers={leversTooShort(ways.byHand, plan.answer.optics.fNumber)} />
+                </ProblemNote>
+              ) : (
+                <Ways ways={waysInWords(ways.byHand)} />
+              )}
+              <Field
+                label="The subject keeps still for"
+                text={page.stillText}
+                onText={onStill}
+                read={(text) => readTime({ text })}
+                kind="time"
+                after="s"
+                signs={6}
+                hint="as long as it takes"
+              />
+              {ways.still?.kind === "tooLong" && (
+                <ProblemNote head="Longer than your subject keeps still">
+                  {figures(plan.answer.timeS)} against {page.stillText}. Each of these alone would do:
+                  <Levers levers={leversTooLong(ways.still, plan.answer.optics.fNumber)} />
+                </ProblemNote>
+              )}
+              <Field
+                label="I worked it out as"
+                text={page.saidText}
+                onText={onSaid}
+                read={(text) => readTime({ text })}
+                kind="time"
+                after="s"
+                signs={6}
+                aside={view.said}
+              />
+            </Section>
+          )}
+        </div>
+      </div>
+      <Bar view={view} onCap={page.toTheCap} onReadAgain={onReadAgain} />
+    </Page>
+  );
+}
+
+function Areas(props: {
+  readonly areas: readonly AreaView[];
+  readonly onName: (areaId: string, name: string) => void;
+  readonly onPlace: (areaId: string) => void;
+  readonly onRead: (areaId: string, text: string) => void;
+  readonly onAdd: (name: string, text: string) => void;
+}) {
+  const [open, setOpen] = useState<string | undefined>(undefined);
+  const chosen = props.areas.find((area) => area.id === open);
+  return (
+    <>
+      <ul className="Camera-Chips">
+        {props.areas.map((area) => (
+          <li key={area.id}>
+            <button
+              type="button"
+              aria-expanded={area.id === open}
+              data-ground={area.isGround || undefined}
+              onClick={() => setOpen(area.id === open ? undefined : area.id)}
+            >
+              <span className="soft">{area.name}</span>
+              <b>{area.said}</b>
+              <span className="small soft">
+                {area.isGround ? "placed" : (area.fromGround ?? "")}
+                {area.moved ? ", moved" : ""}
+              </span>
+            </button>
+          </li>
+        ))}
+        <li>
+          <button
+            type="button"
+            aria-expanded={open === "new"}
+            onClick={() => setOpen(open === "new" ? undefined : "new")}
+          >
+            <b>Add an area</b>
+          </button>
+        </li>
+      </ul>
+      {chosen !== undefined && (
+        <div className="Camera-Chips-open">
+          <PlainField label="Name" text={chosen.name} onText={(name) => props.onName(chosen.id, name)} hint="hull" />
+          <ReadingField label={`Read ${chosen.name} anew`} onRead={(text) => props.onRead(chosen.id, text)} />
+          {!chosen.isGround && <Button onPress={() => props.onPlace(chosen.id)}>Place this one on mid grey</Button>}
+        </div>
+      )}
+      {open === "new" && (
+        <NewArea
+          onAdd={(name, text) => {
+            props.onAdd(name, text);
+            setOpen(undefined);
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+function NewArea({ onAdd }: { readonly onAdd: (name: string, text: string) => void }) {
+  const [name, setName] = useState("");
+  const [text, setText] = useState("");
+  const read = readMeter(text).kind === "read";
+  return (
+    <div className="Camera-Chips-open">
+      <PlainField label="Name of the area" text={name} onText={setName} hint="snow" />
+      <Field label="The meter says" text={text} onText={setText} read={readMeter} kind="time" after="s" signs={6} />
+      <Button onPress={() => onAdd(name, text)} waits={read ? undefined : "a reading"}>
+        Add it
+      </Button>
+    </div>
+  );
+}
+
+function ReadingField({ label, onRead }: { readonly label: string; readonly onRead: (text: string) => void }) {
+  const [text, setText] = useState("");
+  const read = readMeter(text).kind === "read";
+  return (
+    <div className="Camera-ReadingField">
+      <Field label={label} text={text} onText={setText} read={readMeter} kind="time" after="s" signs={6} />
+      <Button
+        onPress={() => {
+          onRead(text);
+          setText("");
+        }}
+        waits={read ? undefined : "a reading"}
+      >
+        Take this reading
+      </Button>
+    </div>
+  );
+}
+
+function PlainField(props: {
+  readonly label: string;
+  readonly text: string;
+  readonly onText: (text: string) => void;
+  readonly hint: string;
+}) {
+  return (
+    <label className="Camera-PlainField">
+      <span>{props.label}</span>
+      <input
+        value={props.text}
+        placeholder={props.hint}
+        maxLength={120}
+        autoComplete="off"
+        onChange={(event) => props.onText(event.currentTarget.value)}
+      />
+    </label>
+  );
+}
+
+function Ways({ ways }: { readonly ways: readonly WayView[] }) {
+  return (
+    <ul className="Camera-Ways">
+      {ways.map((way) => (
+        <li key={way.name}>
+          <span>
+            <b>{way.name}</b>
+            <span className="soft">{way.say}</span>
+          </span>
+          <PlusMinus sdStops={way.sdStops} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function PlusMinus({ sdStops }: { readonly sdStops: number }) {
+  const { plusMinus } = honestDigits({ value: 0, sd: sdStops, of: "stops" });
+  return (
+    <span>
+      <span aria-hidden="true">±{plusMinus}</span>
+      <span className="unseen">give or take {plusMinus} stop</span>
+    </span>
+  );
+}
+
+function Levers({ levers }: { readonly levers: readonly LeverView[] }) {
+  return (
+    <table className="Camera-Levers">
+      <tbody>
+        {levers.map(({ name, value }) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            <td>{value}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Bar(props: {
+  readonly view: SceneView;
+  readonly onCap: () => void;
+  readonly onReadAgain: (text: string) => void;
+}) {
+  const { view } = props;
+  const [reading, setReading] = useState(false);
+  const time = view.plan.kind === "plan" ? figuresOf(view.plan.answer.timeS) : undefined;
+  const age = view.ageMin === undefined ? "" : view.ageMin === 0 ? "read just now" : `read ${view.ageMin} min ago`;
+  return (
+    <ExposureBar
+      time={time?.figures}
+      {...(time === undefined ? {} : { unit: time.unit })}
+      action={
+        <Button main onPress={props.onCap} waits={time === undefined ? "a time" : undefined}>
+          To the cap
+        </Button>
+      }
+    >
+      {reading ? (
+        <ReadingField
+          label="The placed area again"
+          onRead={(text) => {
+            props.onReadAgain(text);
+            setReading(false);
+          }}
+        />
+      ) : (
+        <>
+          {view.plan.kind === "plan" && <b>nine in ten: {rangeWords(view.plan.answer.timeIntervalS)}</b>}
+          <span>
+            {view.askAgain ? `${age}: the light may have moved.` : age}{" "}
+            <Word inline onPress={() => setReading(true)}>
+              Read again
+            </Word>
+          </span>
+        </>
+      )}
+    </ExposureBar>
+  );
+}
+
+function figures(timeS: number): string {
+  const { figures: shown, unit } = figuresOf(timeS);
+  return unit === "" ? shown : `${shown} ${unit}`;
+}
