@@ -23,8 +23,7 @@ export function NumberBoard() {
 
   useEffect(() => {
     document.documentElement.toggleAttribute("data-board", open);
-    if (open) field?.scrollIntoView({ block: "nearest" });
-  }, [open, field]);
+  }, [open]);
 
   if (!open) return null;
   const kind = boardKindOf(field);

@@ -1,5 +1,5 @@
 import { useSyncExternalStore } from "react";
-import { currentLight, useLight } from "../look/light.ts";
+import { useLight } from "../look/light.ts";
 import type { BoardKind } from "./boardState.ts";
 
 const onPhone = matchMedia("(max-width: 599px), (pointer: coarse) and (max-height: 599px)");
@@ -40,11 +40,7 @@ export function walkFields({ from, by }: { readonly from: HTMLInputElement; read
   }
   next.focus();
   next.select();
-}
-
-/** Whether a press must not raise the system's keyboard now. */
-export function boardWantedNow(): boolean {
-  return currentLight() === "red" || onPhone.matches;
+  next.scrollIntoView({ block: "nearest" });
 }
 
 function fieldInHand(): HTMLInputElement | undefined {

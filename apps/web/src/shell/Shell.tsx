@@ -62,7 +62,7 @@ export function Shell({ start, kept, strip }: ShellProps) {
             <Suspense fallback={<Opening />}>{page}</Suspense>
           </Mishap>
         </main>
-        <div className="Shell-foot">
+        <div className="Shell-foot" ref={keepInSight}>
           <div ref={footPlace.set} />
           {!bare && <Newer />}
           {!bare && strip}
@@ -113,6 +113,20 @@ function Nowhere() {
       <Word to="/">Go to the start</Word>
     </div>
   );
+}
+
+/** What is scrolled to comes to lie above the foot, however high the foot has grown. */
+function keepInSight(foot: HTMLElement | null): (() => void) | undefined {
+  if (foot === null) return undefined;
+  const watch = new ResizeObserver(() => {
+    const rooms = foot.nextElementSibling?.getBoundingClientRect();
+    const below = rooms !== undefined && rooms.top > foot.getBoundingClientRect().top ? rooms.height : 0;
+    document.documentElement.style.scrollPaddingBlockEnd = `${foot.offsetHeight + below + 16}px`;
+    const { activeElement } = document;
+    if (activeElement instanceof HTMLInputElement) activeElement.scrollIntoView({ block: "nearest" });
+  });
+  watch.observe(foot);
+  return () => watch.disconnect();
 }
 
 /** A new page begins at its top. */
