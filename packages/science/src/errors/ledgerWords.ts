@@ -48,7 +48,8 @@ const wordings: { readonly [Line in LedgerLineName]: Wording<Line> } = {
   reading(facts) {
     const { area, averaged, offsetStops, fNumber, iso } = facts;
     const several = averaged > 1;
-    const frame = `${showFNumber({ fNumber })} and ISO ${figures(iso, 3)}`;
+    const dial = facts.way === "timeS" || facts.way === "ev" ? "ISO" : "EI";
+    const frame = `${showFNumber({ fNumber })} and ${dial} ${figures(iso, 3)}`;
     const offset =
       offsetStops === 0
         ? ""
@@ -148,7 +149,7 @@ const wordings: { readonly [Line in LedgerLineName]: Wording<Line> } = {
     return {
       name: `Extension ${lengthOf(facts.extensionMm, unit)}`,
       known: `${focusKnown[facts.way]}${subject}`,
-      ground: `At ${lengthOf(facts.extensionMm, unit)} a ${lengthOf(focalLengthMm, unit)} lens draws the subject ${figures(magnification, 3)} times its size, and the same light spreads over ${figures(2 ** facts.stops, 3)} times the area.`,
+      ground: `At ${lengthOf(facts.extensionMm, unit)} a ${lengthOf(focalLengthMm, unit)} lens draws the subject ${figures(magnification, 3)} times its size, so the paper gets ${figures(2 ** facts.stops, 3)} times less light.`,
       sum,
       source,
       surer: `Measure board to ground glass to the ${unit === "mm" ? "millimetre" : "sixteenth of an inch"}, which here is ${figures(aMm, 1)} stop.`,
@@ -166,7 +167,7 @@ const wordings: { readonly [Line in LedgerLineName]: Wording<Line> } = {
           ? "a guess; every line counts in full"
           : "told, or from a test; every line counts in full",
       ground: facts.dial
-        ? `ISO ${figures(facts.dialIso, 3)} on the dial against EI ${index} is ${figures(2 ** Math.abs(facts.stops), 2)} times ${facts.stops < 0 ? "less" : "more"} light, ${stopsOf(facts)}.`
+        ? `From ISO ${figures(facts.dialIso, 3)} on the dial to EI ${index} the paper needs ${figures(2 ** facts.stops, 2)} times the light, ${stopsOf(facts)}.`
         : `The light was read free of a dial and is reckoned at EI ${index} from the start, so nothing is added.`,
       sum: `log2(${figures(facts.dialIso, 3)} ÷ ${index}) = ${stops(facts)}`,
       source: "apex: speeds in powers of two (second hand); none: starting doubt (common practice)",
@@ -191,12 +192,12 @@ const wordings: { readonly [Line in LedgerLineName]: Wording<Line> } = {
       };
     }
     const then = facts.thenTransmission ?? 0.9;
-    const against =
-      facts.thenTransmission === null ? "the meter supposes" : "the glass of the index's sheets let through";
+    const against = facts.thenTransmission === null ? "the meter supposes" : "that of the index's sheets let through";
+    const through = facts.transmission === 1 ? "all the light" : `${now} of the light`;
     return {
-      name: "Glass",
-      known: `lets ${now} through; ${against} ${percent(then)}`,
-      ground: `The glass lets ${now} of the light through and ${against} ${percent(then)}, so ${moved(facts.stops)}.`,
+      name: facts.transmission === 1 ? "No glass" : "Glass",
+      known: `lets ${through} through; ${against} ${percent(then)}`,
+      ground: `The lens lets ${through} through and ${against} ${percent(then)}, so ${moved(facts.stops)}.`,
       sum: `−log2(${figures(facts.transmission, 3)} ÷ ${figures(then, 3)}) = ${stops(facts)}`,
       source,
       surer,
@@ -211,8 +212,8 @@ const wordings: { readonly [Line in LedgerLineName]: Wording<Line> } = {
       ground:
         parts.length === 0
           ? "No filter is said to be before the lens, so nothing is added."
-          : `Before the lens: ${facts.filters.map((filter) => `${filter.name ?? "filter"} ${filterMark(filter)} is ${count(filter.stops)}`).join(", ")}, so ${moved(facts.stops)}.`,
-      sum: `${facts.filters.map(filterSum).join(" + ") || "none"} = ${stops(facts)}`,
+          : `Before the lens: ${facts.filters.map((filter) => `${filter.name ?? "filter"} ${filterMark(filter)} is ${less(filter.stops)}${count(filter.stops)}`).join(", ")}, so ${moved(facts.stops)}.`,
+      sum: `${facts.filters.map(filterSum).join(" + ").replaceAll("+ −", "− ") || "none"} = ${stops(facts)}`,
       source: "photometry: density as the logarithm of light (from memory)",
       surer: "Meter an even surface with and without the filter; a coloured one needs a test on this paper.",
     };
@@ -233,25 +234,22 @@ const wordings: { readonly [Line in LedgerLineName]: Wording<Line> } = {
       };
     }
     const light = lightName(facts.source);
-    const now = hundredths(facts.actinicStops);
-    const lessOrMore = facts.actinicStops < 0 ? "less" : "more";
     if (facts.inIndex) {
       return {
         name: "Colour of the light",
         known: `${light}, as when the EI was found`,
-        ground: `The index was found in this light (${light}), in which ${paper} sees ${now} stops ${lessOrMore} than the meter, so it is already in the EI.`,
+        ground: `The index was found in this light (${light}), in which ${paper} sees ${seen(facts.actinicStops)} the meter, so it is already in the EI.`,
         sum: "already in the EI: 0.00",
         source,
         surer: "Nothing to make surer as long as the light stays the same.",
       };
     }
     const then = facts.thenActinicStops;
-    const change =
-      then === null ? "" : ` and ${hundredths(then)} ${then < 0 ? "less" : "more"} in that of the index's sheets`;
+    const change = then === null ? "" : `, and of the light of the index's sheets ${seen(then)} the meter`;
     return {
       name: "Colour of the light",
       known: `${light}; ${paper}`,
-      ground: `Of ${light} ${paper} sees ${now} stops ${lessOrMore} than the meter${change}, so ${moved(facts.stops)}.`,
+      ground: `Of ${light} ${paper} sees ${seen(facts.actinicStops)} the meter${change}, so ${moved(facts.stops)}.`,
       sum: `−(${signed(facts.actinicStops)}${then === null ? "" : ` − (${signed(then)})`}) = ${stops(facts)}`,
       source,
       surer: facts.source.startsWith("whiteLed")
@@ -270,7 +268,7 @@ const wordings: { readonly [Line in LedgerLineName]: Wording<Line> } = {
         ground:
           facts.sd === 0
             ? `Nobody has tested this paper, and at ${metered} nothing is counted or doubted.`
-            : `Nobody has tested this paper's long exposures: at ${metered} nothing is counted, with a doubt of 0.15 stop (sd) a decade from 1 s.`,
+            : `Nobody has tested this paper's long exposures: at ${metered} nothing is counted, and the doubt is ${give(facts.sd)} stop, growing with every ten times longer.`,
         sum: "none = 0.00",
         source: `${source}; none: the doubt of an untested paper (assumption)`,
         surer:
@@ -304,9 +302,9 @@ const wordings: { readonly [Line in LedgerLineName]: Wording<Line> } = {
         : `; ${figures(Math.abs(facts.biasS), 2)} s ${facts.biasS > 0 ? "too long" : "too short"} on the whole, reckoned with`;
     return {
       name: "Your hand on the cap",
-      known: `even to ${figures(facts.sdS, 2)} s at this time${bias}`,
-      ground: `At ${spoken(facts.timeS)} a hand even to ${figures(facts.sdS, 2)} s (sd) is out by ${figures(facts.sd, 2)} stop (sd), to either side.`,
-      sum: `${figures(facts.sdS, 2)} ÷ (${figures(facts.timeS, 3)} × 0.693) = ${figures(facts.sd, 2)}, as doubt only`,
+      known: `even to ${give(facts.sdS)} s at this time${bias}`,
+      ground: `At ${spoken(facts.timeS)} a hand even to ${give(facts.sdS)} s is out by no more than ${give(facts.sd).slice(1)} stop nine times in ten.`,
+      sum: `${give(facts.sdS)} ÷ (${figures(facts.timeS, 3)} × 0.693) = ${give(facts.sd)}, as doubt only`,
       source: "lewis-miall-2009: evenness of timed intervals (second hand); none: the starting values (assumption)",
       surer: "Practise with the cap: it measures how even your own hand is, and what it gives too long.",
     };
@@ -371,7 +369,7 @@ function indexSurer(sd: number): string {
 
 function filterMark({ way, value }: LedgerFactsOf["filters"]["filters"][number]): string {
   if (way === "neutralDensity") return `ND ${figures(value, 3)}`;
-  return way === "factor" ? `factor ${figures(value, 3)}` : "by stops";
+  return way === "factor" ? `factor ${figures(value, 3)}` : `of ${count(value)}`;
 }
 
 function filterSum({ way, value, stops: cost }: LedgerFactsOf["filters"]["filters"][number]): string {
@@ -413,11 +411,27 @@ function capital(sentence: string): string {
   return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }
 
+function less(value: number): string {
+  return value < 0 ? "less by " : "";
+}
+
+/** How a paper sees a light beside the meter: “2.1 stops less than”. */
+function seen(actinicStops: number): string {
+  if (hundredths(actinicStops) === 0) return "as much as";
+  return `${count(actinicStops)} ${actinicStops < 0 ? "less" : "more"} than`;
+}
+
+/** A doubt as it is shown everywhere: nine in ten. */
+function give(sd: number): string {
+  return `±${figures(nineInTen * sd, 2)}`;
+}
+
 function tooMuch(offsetStops: number): string {
   return offsetStops > 0 ? "too much light" : "too little light";
 }
 
 function signed(value: number): string {
+  if (hundredths(value) === 0) return "0";
   return `${value < 0 ? "−" : "+"}${figures(Math.abs(value), 3)}`;
 }
 

@@ -17,7 +17,8 @@ export function byHandOf(timeS: number, { biasS, errorS, toleranceStops }: HandO
 
 /** Whole seconds from 2 s up, half seconds below, a half going up; never so few that nothing is given. */
 function countOf(timeS: number, biasS: number): number {
-  const wantedS = timeS - biasS;
+  // The time comes out of logarithms: what is a half to nine digits goes up.
+  const wantedS = (timeS - biasS) * (1 + 1e-9);
   const stepS = wantedS >= 2 ? 1 : 0.5;
   const nearestS = Math.floor(wantedS / stepS + 0.5) * stepS;
   const leastS = (Math.floor(Math.max(0, -biasS) / stepS) + 1) * stepS;

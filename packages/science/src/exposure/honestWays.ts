@@ -9,6 +9,7 @@ import { requireExponent } from "./requireExponent.ts";
 import { type TimeLeversAnswer, timeLevers } from "./timeLevers.ts";
 import { timingErrorStops } from "./timingErrorStops.ts";
 import { timingSdStops } from "./timingSdStops.ts";
+import { notNegativeAt, positiveAt } from "./valuesAt.ts";
 
 export interface HonestWaysInput {
   readonly timeS: number;
@@ -80,12 +81,13 @@ export function honestWays({
   const hand = checkedHand(givenHand);
   requireExponent(reciprocityExponent, "reciprocityExponent");
   requirePositive({ reciprocityFromS });
+  const secondS = positiveAt(counted?.secondS ?? 1, "counted", "secondS");
+  const secondSdS = notNegativeAt(counted?.secondSdS ?? unpractisedSecondSd, "counted", "secondSdS");
   const { how, shortestS } = byHandOf(timeS, hand);
   if (how === "tooShort") {
     const levers = timeLevers({ timeS, minimumTimeS: shortestS, magnification, pupilRatio });
     return { kind: "tooShort", shortestS, levers };
   }
-  const { secondS, secondSdS } = counted ?? { secondS: 1, secondSdS: unpractisedSecondSd };
   const ways: HonestWay[] = [oneOpening("ticks", 1, 0), oneOpening("head", secondS, secondSdS / secondS)];
   for (let openings = 2; openings <= mostOpenings && timeS / openings >= shortestS; openings += 1) {
     const way = inOpenings(openings);
