@@ -6,6 +6,7 @@ import type { Page } from "playwright-core";
 import { describe, expect, inject, test } from "vitest";
 import { serve } from "../../apps/server/src/serving/index.ts";
 import { browser, open } from "./helpers.ts";
+import { readTheLight } from "./readTheLight.ts";
 
 const dist = fileURLToPath(new URL("../../apps/web/dist", import.meta.url));
 
@@ -21,6 +22,10 @@ describe("without a network", () => {
       await page.locator("main h1").waitFor();
       expect(await page.getByText("This page has stopped").count()).toBe(0);
     }
+    // −4 (1/15 is 1/16) + 1 (f/8 to f/11) + 0.480 (248 on 210 mm) + 7.158 (ISO 100 to 0.7) = 4.638 stops: 24.9 s [by hand].
+    await page.goto(`${inject("address")}#/camera/now`);
+    await readTheLight(page);
+    expect(await page.getByRole("region", { name: "Exposure" }).textContent()).toMatch(/^25 s/);
     expect(complaints).toEqual([]);
     await context.close();
   });

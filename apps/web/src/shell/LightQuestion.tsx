@@ -30,7 +30,7 @@ export function BeforeTheDark({ onGoOn, onBack }: { readonly onGoOn: () => void;
         ))}
       </ul>
       <p className="say">
-        Every point of this screen is red. Whether that fogs your paper only a test of your own can say.
+        Every point of this screen is red. Whether that fogs your paper, only a test of your own can say.
       </p>
       <Caution stuff="Mains and wet hands.">
         Lamp and leads out of reach of splashes; switch with a dry hand. The supplier’s safety sheet comes first.
@@ -53,7 +53,7 @@ export function BeforeDaylight({ onGoOn, onBack }: { readonly onGoOn: () => void
       <h1 ref={head} tabIndex={-1}>
         Boxes and holders shut, every sheet past the bleach?
       </h1>
-      <p className="say">In a club: everybody’s. Daylight on this screen fogs open paper within seconds.</p>
+      <p className="say">In a club: everybody’s. The screen turns to paper white at once.</p>
       <div className="Shell-LightQuestion-ways">
         <Button main wide big onPress={onBack}>
           Stay in red light
