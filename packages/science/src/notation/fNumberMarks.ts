@@ -11,7 +11,7 @@ const THIRDS = [
 const HALVES = [1.2, 1.7, 2.4, 3.3, 4.8, 6.7, 9.5, 13, 19, 27, 38];
 
 /** Full stops first, then thirds, then halves: 1.2 and 13, which two series have, are thirds. */
-export const F_NUMBER_MARKS: readonly Mark[] = [
+const F_NUMBER_MARKS: readonly Mark[] = [
   ...FULL.map((marked, stops) => ({ marked, stops })),
   ...THIRDS.map((marked, index) => ({ marked, stops: (3 * Math.floor(index / 2) + (index % 2) + 1) / 3 })),
   ...HALVES.map((marked, index) => ({ marked, stops: index + 1 / 2 })),

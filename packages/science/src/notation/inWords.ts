@@ -5,7 +5,7 @@ const UP_TO_NINETEEN =
 const TENS = ["", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
 
 /** A whole number as it is spoken, up to ninety-nine; larger ones stay digits. */
-export function numberInWords(count: number): string {
+function numberInWords(count: number): string {
   if (count > 99) return String(count);
   const ten = TENS[Math.floor(count / 10)] ?? "";
   if (ten === "") return UP_TO_NINETEEN[count] ?? String(count);

@@ -30,7 +30,7 @@ function thirdsOf(index: number): number {
  * Every mark of a dial of full, third or half stops. A mark of two series stands once, in the first of full, third, half;
  * the order of this list is that order.
  */
-export const TIME_MARKS: readonly Mark[] = [
+const TIME_MARKS: readonly Mark[] = [
   ...UP_FULL.map((marked, stops) => ({ marked, stops })),
   ...DOWN_FULL.map((part, index) => ({ marked: 1 / part, stops: -(index + 1) })),
   ...UP_THIRDS.map((marked, index) => ({ marked, stops: thirdsOf(index) })),
