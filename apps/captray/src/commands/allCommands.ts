@@ -3,7 +3,5 @@ import { formula } from "./formula.ts";
 import { plan } from "./plan.ts";
 import { schemaCommand } from "./schema.ts";
 
-const answering: readonly Command[] = [plan, formula];
-
 /** Every command, in the order of the help. A new one is a file of its own and a place in this list. */
-export const allCommands: readonly Command[] = [...answering, schemaCommand(answering)];
+export const allCommands: readonly Command[] = [plan, formula, schemaCommand(() => allCommands)];

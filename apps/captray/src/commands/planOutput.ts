@@ -1,20 +1,20 @@
-import { kinds, list, number, object, optional, orNull, positive, text, word } from "../declare/fields.ts";
+import { kinds, list, number, object, optional, orNull, text, word } from "../declare/fields.ts";
 
 const stops = number("stops", "More time (+) or less (−).");
 const estimate = object({ value: stops, sd: number("stops", "One standard deviation.") });
 const warning = kinds("kind", [
   object({
     kind: word(["tooShortForCap"], "The time is shorter than a hand can give."),
-    timeS: positive("s", "The time."),
-    shortestS: positive("s", "The shortest that is honest."),
+    timeS: number("s", "The time."),
+    shortestS: number("s", "The shortest that is honest."),
   }),
   object({
     kind: word(["reciprocityExtrapolated"], "The table of the paper ends before this time."),
-    meteredTimeS: positive("s", "The time by the meter."),
+    meteredTimeS: number("s", "The time by the meter."),
   }),
   object({
     kind: word(["pupilRatioUnusual"], "The pupil ratio lies outside 0.3…3."),
-    pupilRatio: positive("", "The ratio."),
+    pupilRatio: number("", "The ratio."),
   }),
 ]);
 
@@ -38,17 +38,17 @@ const said = object(
 
 /** The answer of `plan`. */
 export const planOutput = object({
-  timeS: positive("s", "Time with the cap off."),
+  timeS: number("s", "Time with the cap off."),
   timeStops: object({
     value: number("stops", "log2 of the time in s."),
     sd: number("stops", "One standard deviation."),
   }),
-  timeIntervalS: object({ low: positive("s", "Nine in ten lie above."), high: positive("s", "and below.") }),
+  timeIntervalS: object({ low: number("s", "Nine in ten lie above."), high: number("s", "and below.") }),
   optics: object({
-    fNumber: positive("", "F-number at infinity."),
+    fNumber: number("", "F-number at infinity."),
     magnification: orNull(number("", "On the paper; null for a pinhole.")),
-    extensionMm: positive("mm", "Extension."),
-    effectiveFNumber: positive("", "F-number on the paper."),
+    extensionMm: number("mm", "Extension."),
+    effectiveFNumber: number("", "F-number on the paper."),
   }),
   ledger: list(
     object({
@@ -77,7 +77,7 @@ export const planOutput = object({
       area: text("Name."),
       ev100: number("EV", "Less offsetStops."),
       aboveMidStops: number("stops", "Above (+) or below (−) mid."),
-      exposureLxS: positive("lx·s", "On the paper."),
+      exposureLxS: number("lx·s", "On the paper."),
       logExposure: number("", "log10 of it."),
     }),
     "Every reading with a name.",
@@ -85,8 +85,8 @@ export const planOutput = object({
   sceneRangeStops: number("stops", "Greatest less least of the kind of the ground."),
   byHand: object({
     how: word(["oneOpening", "tooShort"], "Whether a hand can give it."),
-    shortestS: positive("s", "The shortest time that is honest."),
-    countS: optional(positive("s", "What to count; not if too short.")),
+    shortestS: number("s", "The shortest time that is honest."),
+    countS: optional(number("s", "What to count; not if too short.")),
     countErrorStops: optional(number("stops", "What that costs; not if too short.")),
   }),
   levers: orNull(
@@ -96,7 +96,7 @@ export const planOutput = object({
         neutralDensity: number("", "Density of a neutral filter."),
         lightFraction: number("", "Share of the light."),
         magnification: orNull(number("", "Magnification; null for a pinhole.")),
-        fNumber: positive("", "F-number."),
+        fNumber: number("", "F-number."),
         lampDistanceFactor: number("", "Factor of the lamp's distance."),
       },
       { description: "What would each alone make it long enough; null unless it is too short." },

@@ -5,6 +5,8 @@ import type { Ways } from "./ways.ts";
 export interface About {
   readonly description?: string;
   readonly unit?: string;
+  /** Words to show as choices where a pattern decides. */
+  readonly choices?: readonly string[];
   /** The refusal for a number outside the limits, where it is not the general one. */
   readonly code?: string;
   /** The refusal for a number above the upper limit only. */
@@ -104,8 +106,12 @@ export function word<const Words extends readonly [string, ...string[]]>(
 /** A word for a light: a name, or a family and its temperature in kelvin. */
 export function lightSource(description: string): z.ZodMiniType<string> {
   const pattern = /^(?:illuminantA|(?:filament|daylight|whiteLed):\d+(?:\.\d+)?)$/;
-  const words = '"illuminantA", "filament:2700", "daylight:6500" or "whiteLed:4000", the number in K';
-  return described(z.string().check(z.regex(pattern)), { description: `${description} ${words}.` });
+  const choices = ["illuminantA", "filament:2700", "daylight:6500", "whiteLed:4000"];
+  const words = choices.map((each) => `"${each}"`).join(", ");
+  return described(z.string().check(z.regex(pattern)), {
+    description: `${description} one of ${words}, the number in K.`,
+    choices,
+  });
 }
 
 export function list<Item extends z.ZodMiniType>(

@@ -73,6 +73,6 @@ function noWayFault({ choices, strays = [] }: Ways, value: Keys, key: string, at
       : undefined;
   }
   if (stray !== key) return undefined;
-  const first = choices.find((way) => keysOfWay(way).includes(stray))?.lead;
-  return { code: "twoOfOne", pointer: below(at, key), facts: { key, first } };
+  const goesWith = choices.find((way) => keysOfWay(way).includes(stray))?.lead;
+  return { code: "twoOfOne", pointer: below(at, key), facts: { key, goesWith } };
 }

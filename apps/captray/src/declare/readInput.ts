@@ -161,7 +161,7 @@ function readWord(reading: Reading, schema: z.core.$ZodTypes, about: About, plac
   if (issue === undefined) return place.value;
   if (schema._zod.def.type === "boolean") return wrongType(reading, place, "true or false");
   if (typeof place.value !== "string") return wrongType(reading, place, "a text");
-  return wrongWord(reading, place, issue.code === "invalid_format" ? [about.description ?? ""] : wordsOf(schema));
+  return wrongWord(reading, place, about.choices ?? wordsOf(schema));
 }
 
 function wrongType(reading: Reading, { value, key, pointer }: Place, wanted: string): unknown {

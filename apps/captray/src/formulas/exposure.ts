@@ -47,7 +47,7 @@ const capTimeKeys = {
   reciprocityFromS: preset(1, positive("s", "Up to this time the paper obeys the meter.")),
 };
 
-const answerS = (words: string) => positive("s", words);
+const answerS = (words: string) => number("s", words);
 const answerStops = (words: string) => number("stops", words);
 
 /** The functions of the exposure folder. */

@@ -58,6 +58,7 @@ const answerLx = (words: string) => number("lx", words);
 const answerCdM2 = number("cd/m²", "Luminance.");
 const answerS = number("s", "Time.");
 const answerStops = (words: string) => number("stops", words);
+const answerShare = number("", "0…1.");
 const answerLxS = number("lx·s", "Exposure.");
 
 /** The functions of the light folder. */
@@ -472,7 +473,7 @@ export const lightFormulas: readonly Formula[] = [
     name: "srgbToLinear",
     does: "From a value in a picture file to the light it stands for.",
     input: object({ value: share }),
-    output: share,
+    output: answerShare,
     source: "srgb",
     example: { value: 0.5 },
     call: light.srgbToLinear,
@@ -481,7 +482,7 @@ export const lightFormulas: readonly Formula[] = [
     name: "linearToSrgb",
     does: "From a share of the light of white to the value in a picture file.",
     input: object({ value: share }),
-    output: share,
+    output: answerShare,
     source: "srgb",
     example: { value: 0.18 },
     call: light.linearToSrgb,
@@ -490,7 +491,7 @@ export const lightFormulas: readonly Formula[] = [
     name: "relativeLuminance",
     does: "How bright a spot of a picture file is, white being 1.",
     input: object({ red: code("Red"), green: code("Green"), blue: code("Blue") }),
-    output: share,
+    output: answerShare,
     source: "srgb",
     example: { red: 200, green: 150, blue: 90 },
     call: light.relativeLuminance,

@@ -1,5 +1,5 @@
 import * as notation from "@captray/science/notation";
-import { number, object, positive, text, time } from "../declare/fields.ts";
+import { number, object, text, time } from "../declare/fields.ts";
 import { type Formula, formula } from "./formula.ts";
 
 /** The functions of the notation folder that answer a number. */
@@ -8,7 +8,7 @@ export const notationFormulas: readonly Formula[] = [
     name: "parseTime",
     does: "Reads a time as photographers write it.",
     input: object({ text: text('Such as "1/60", "1m20", "0,5 s", "1:20".') }),
-    output: positive("s", "The time that was written."),
+    output: number("s", "The time that was written."),
     source: "none",
     codes: ["unreadable"],
     example: { text: "1m20" },
@@ -18,8 +18,8 @@ export const notationFormulas: readonly Formula[] = [
     name: "parseFNumber",
     does: "Reads an f-number; a mark means the exact member of its series.",
     input: object({ text: text('Such as "f/11", "5.6", "f/5.6⅓", "f/8+1/2".') }),
-    output: positive("", "F-number."),
-    source: "none",
+    output: number("", "F-number."),
+    source: "nominal-and-exact, iso-517, none",
     codes: ["unreadable"],
     example: { text: "f/5.6⅓" },
     call: notation.parseFNumber,
@@ -38,8 +38,8 @@ export const notationFormulas: readonly Formula[] = [
     name: "exactDialTime",
     does: "The exact time that a mark of the dial stands for.",
     input: object({ timeS: time("A dial mark of full, third or half stops; 15 stands for 16.") }),
-    output: positive("s", "The exact member of the series."),
-    source: "none",
+    output: number("s", "The exact member of the series."),
+    source: "nominal-and-exact, iso-516, shutter-marks, none",
     codes: ["unknownWord"],
     example: { timeS: "1/15" },
     call: notation.exactDialTime,

@@ -37,13 +37,13 @@ const shareOfFocal = number("", "Share of the focal length by which the paper's 
   below: 0.1,
 });
 
-const answerMagnification = notNegative("", "Magnification on the paper.");
+const answerMagnification = number("", "Magnification on the paper.");
 const answerMm = (words: string) => number("mm", words);
 const answerStops = (words: string) => number("stops", words);
 const pupils = object({
-  diameterMm: positive("mm", "Entrance pupil."),
-  pupilRatio: positive("", "Exit pupil by entrance pupil."),
-  fNumber: positive("", "F-number at infinity."),
+  diameterMm: number("mm", "Entrance pupil."),
+  pupilRatio: number("", "Exit pupil by entrance pupil."),
+  fNumber: number("", "F-number at infinity."),
 });
 
 /** The functions of the optics folder. */
@@ -165,7 +165,7 @@ export const opticsFormulas: readonly Formula[] = [
     name: "effectiveFNumber",
     does: "The f-number the paper sees once the lens is racked out.",
     input: object({ fNumber: marked, magnification: magnificationOrNone, pupilRatio }),
-    output: positive("", "F-number on the paper."),
+    output: number("", "F-number on the paper."),
     source: "greivenkamp-2004, walree",
     example: { fNumber: 8, magnification: 0.25 },
     call: optics.effectiveFNumber,
@@ -183,7 +183,7 @@ export const opticsFormulas: readonly Formula[] = [
     name: "bellowsFactor",
     does: "How many times longer to expose because the lens is racked out past its infinity position.",
     input: object({ extensionMm, focalLengthMm, pupilRatio }),
-    output: positive("", "Factor of time."),
+    output: number("", "Factor of time."),
     source: "greivenkamp-2004, army-ss0512",
     codes: ["extensionShorterThanFocalLength"],
     example: { focalLengthMm: 240, extensionMm: 312 },
@@ -223,7 +223,7 @@ export const opticsFormulas: readonly Formula[] = [
     output: object({
       marks: list(
         object({
-          distanceMm: positive("mm", "Distance marked."),
+          distanceMm: number("mm", "Distance marked."),
           magnification: answerMagnification,
           travelMm: answerMm("Travel past the infinity mark."),
           bedMarkMm: answerMm("Where on the bed, counted like infinityBedMm."),
@@ -280,8 +280,8 @@ export const opticsFormulas: readonly Formula[] = [
       focalLengthMm,
       diameterMm: positive("mm", "Entrance pupil: the aperture as seen from the front."),
     }),
-    output: positive("", "F-number at infinity."),
-    source: "walree",
+    output: number("", "F-number at infinity."),
+    source: "walree, f-number-article",
     example: { focalLengthMm: 210, diameterMm: 26.25 },
     call: optics.fNumber,
   }),
@@ -326,7 +326,7 @@ export const opticsFormulas: readonly Formula[] = [
     name: "exactFNumber",
     does: "The f-number that a mark of the series stands for.",
     input: object({ stopsFromOne: number("stops", "Stops from f/1, of any sign; thirds and halves are fractions.") }),
-    output: positive("", "F-number."),
+    output: number("", "F-number."),
     source: "stop-pages, iso-517",
     example: { stopsFromOne: 7 },
     call: optics.exactFNumber,
@@ -335,7 +335,7 @@ export const opticsFormulas: readonly Formula[] = [
     name: "fNumberFromUs",
     does: "The f-number of a mark of the old Uniform System.",
     input: object({ usNumber: positive("", "Mark of the Uniform System (U.S. 16 is f/16).") }),
-    output: positive("", "F-number."),
+    output: number("", "F-number."),
     source: "us-stops",
     example: { usNumber: 4 },
     call: optics.fNumberFromUs,
@@ -344,7 +344,7 @@ export const opticsFormulas: readonly Formula[] = [
     name: "usFromFNumber",
     does: "The mark an f-number has in the old Uniform System.",
     input: object({ fNumber: marked }),
-    output: positive("", "Mark of the Uniform System."),
+    output: number("", "Mark of the Uniform System."),
     source: "us-stops",
     example: { fNumber: 8 },
     call: optics.usFromFNumber,
@@ -357,7 +357,7 @@ export const opticsFormulas: readonly Formula[] = [
       fNumbers: list(fNumber("F-number wanted."), 'F-numbers wanted; a text ("f/11") is a mark.'),
       stopDistanceMm: preset(0, notNegative("mm", "How far behind the lens the card stands; 0 at or before it.")),
     }),
-    output: object({ holesMm: list(positive("mm", "Diameter."), "Diameters of the holes, in mm.") }),
+    output: object({ holesMm: list(number("mm", "Diameter."), "Diameters of the holes, in mm.") }),
     source: "none",
     codes: ["stopBeyondFocus"],
     example: { focalLengthMm: 180, fNumbers: ["f/8", "f/11", "f/16"] },
@@ -448,7 +448,7 @@ export const opticsFormulas: readonly Formula[] = [
     name: "tNumber",
     does: "The f-number of a lossless lens that would pass as much light as this one.",
     input: object({ fNumber: marked, transmission }),
-    output: positive("", "T-number."),
+    output: number("", "T-number."),
     source: "f-number-article",
     codes: ["transmissionOutOfRange"],
     example: { fNumber: 8, transmission: 0.7 },
@@ -541,7 +541,7 @@ export const opticsFormulas: readonly Formula[] = [
       effectiveFNumber: effective,
       wavelengthNm,
     }),
-    output: number("", "0…1.", { least: 0, most: 1 }),
+    output: number("", "0…1."),
     source: "otf-article",
     example: { frequencyPerMm: 10, effectiveFNumber: 45, wavelengthNm: 450 },
     call: optics.diffractionMtf,

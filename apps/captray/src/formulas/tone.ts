@@ -6,7 +6,7 @@ const speedPointLxS = positive("lx·s", "Exposure at the speed point.");
 const placeStops = preset(0, number("stops", "How far above (+) or below (−) mid the aim is placed."));
 const meterK = preset(12.5, positive("", "Calibration constant of a reflected-light meter."));
 const exposureConstant = preset(0.65, positive("", "Constant q of the camera equation."));
-const index = positive("", "Exposure index.");
+const index = number("", "Exposure index.");
 
 /** The functions of the tone folder. */
 export const toneFormulas: readonly Formula[] = [
@@ -14,7 +14,7 @@ export const toneFormulas: readonly Formula[] = [
     name: "paperSpeed",
     does: "The speed of a paper as its maker would quote it, before rounding.",
     input: object({ speedPointLxS }),
-    output: positive("", "ISO P, not rounded."),
+    output: number("", "ISO P, not rounded."),
     source: "iso-6846, none",
     example: { speedPointLxS: 2 },
     call: tone.paperSpeed,
@@ -40,10 +40,10 @@ export const toneFormulas: readonly Formula[] = [
       density: list(number("", "Density."), "Densities, never falling; the first is Dmin, the last Dmax."),
     }),
     output: object({
-      toeLxS: positive("lx·s", "Toe."),
-      speedPointLxS: positive("lx·s", "Speed point."),
-      shoulderLxS: positive("lx·s", "Shoulder."),
-      speed: positive("", "ISO P, not rounded."),
+      toeLxS: number("lx·s", "Toe."),
+      speedPointLxS: number("lx·s", "Speed point."),
+      shoulderLxS: number("lx·s", "Shoulder."),
+      speed: number("", "ISO P, not rounded."),
       range: number("", "ISO R, not rounded."),
     }),
     source: "focal-encyclopedia, iso-6846, none",
@@ -55,7 +55,7 @@ export const toneFormulas: readonly Formula[] = [
     name: "filmSpeed",
     does: "The speed of a negative film, for contrast with a paper's only.",
     input: object({ speedPointLxS }),
-    output: positive("", "ISO."),
+    output: number("", "ISO."),
     source: "iso-6",
     example: { speedPointLxS: 0.008 },
     call: tone.filmSpeed,
