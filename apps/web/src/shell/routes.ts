@@ -34,14 +34,20 @@ export const rooms: readonly Room[] = [
   {
     name: "camera",
     word: "Camera",
-    to: "/camera/now",
+    to: "/camera",
     says: "Read the light. The ledger gives seconds for the cap, and how sure they are.",
   },
   { name: "logbook", word: "Logbook", to: "/logbook", says: "Every sheet, with what it was given and why." },
 ];
 
 // One line a screen, the more particular address first.
-const routes: readonly Route[] = [];
+const routes: readonly Route[] = [
+  line("/camera", () => import("../rooms/camera/CameraHome.tsx")),
+  line("/camera/now", () => import("../rooms/camera/readingNow/ReadingNow.tsx")),
+  line("/camera/now/:id", () => import("../rooms/camera/readingNow/ReadingNow.tsx")),
+  line("/camera/cap/:id", () => import("../rooms/camera/capPage/CapPage.tsx"), { bare: true }),
+  line("/camera/:id", () => import("../rooms/camera/scene/ScenePage.tsx")),
+];
 
 /** The screen of a path, or nothing where there is none. */
 export function routeOf({ path }: { readonly path: readonly string[] }): (Route & ScreenProps) | undefined {
@@ -60,6 +66,10 @@ export function fetchAhead(): void {
   });
 }
 
-function line(pattern: string, fetch: () => Promise<ComponentType<ScreenProps>>, more: { bare?: true } = {}): Route {
-  return { pattern, fetch, screen: lazy(async () => ({ default: await fetch() })), ...more };
+function line(
+  pattern: string,
+  fetch: () => Promise<{ default: ComponentType<ScreenProps> }>,
+  more: { readonly bare?: true } = {},
+): Route {
+  return { pattern, fetch, screen: lazy(fetch), ...more };
 }

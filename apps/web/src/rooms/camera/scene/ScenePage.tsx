@@ -7,8 +7,10 @@ import { honestDigits } from "../../../kit/honestDigits.ts";
 import { LedgerOfPlan } from "../../../kit/ledgerOfPlan/LedgerOfPlan.tsx";
 import { NothingYet } from "../../../kit/NothingYet.tsx";
 import { Page } from "../../../kit/Page.tsx";
+import { PlainField } from "../../../kit/PlainField.tsx";
 import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
+import { useSettled } from "../../../kit/useSettled.ts";
 import { Word } from "../../../kit/Word.tsx";
 import { figuresOf, rangeWords } from "../readingNow/barWords.ts";
 import { readMeter } from "../readingNow/readTexts.ts";
@@ -20,6 +22,8 @@ import "./ScenePage.css";
 /** A scene: its readings, the ledger line by line, how to give the time, and the way to the cap. */
 export default function ScenePage({ id }: { readonly id: string }) {
   const page = useScenePage({ sceneId: id });
+  const [still, setStill] = useSettled(page.kind === "scene" ? page.stillText : "", page.onStill);
+  const [said, setSaid] = useSettled(page.kind === "scene" ? page.saidText : "", page.onSaid);
   if (page.kind === "absent") {
     return (
       <Page title="Camera">
@@ -40,8 +44,6 @@ export default function ScenePage({ id }: { readonly id: string }) {
     onPlace,
     onReadArea,
     onReadAgain,
-    onSaid,
-    onStill,
   } = page;
   const { plan } = view;
   return (
@@ -50,7 +52,7 @@ export default function ScenePage({ id }: { readonly id: string }) {
         <div>
           <Section number={1} head="Readings" aside={view.frame}>
             <Areas areas={view.areas} onName={onNameArea} onPlace={onPlace} onRead={onReadArea} onAdd={onAddArea} />
-            <PlainField label="What it is a picture of" text={page.subject} onText={onSubject} hint="upturned skiff" />
+            <Settled label="What it is a picture of" stored={page.subject} write={onSubject} hint="upturned skiff" />
             {view.problem !== undefined && <ProblemNote head={view.problem.head}>{view.problem.say}</ProblemNote>}
           </Section>
         </div>
@@ -81,8 +83,8 @@ export default function ScenePage({ id }: { readonly id: string }) {
               )}
               <Field
                 label="The subject keeps still for"
-                text={page.stillText}
-                onText={onStill}
+                text={still}
+                onText={setStill}
                 read={(text) => readTime({ text })}
                 kind="time"
                 after="s"
@@ -97,8 +99,8 @@ export default function ScenePage({ id }: { readonly id: string }) {
               )}
               <Field
                 label="I worked it out as"
-                text={page.saidText}
-                onText={onSaid}
+                text={said}
+                onText={setSaid}
                 read={(text) => readTime({ text })}
                 kind="time"
                 after="s"
@@ -155,7 +157,7 @@ function Areas(props: {
       </ul>
       {chosen !== undefined && (
         <div className="Camera-Chips-open">
-          <PlainField label="Name" text={chosen.name} onText={(name) => props.onName(chosen.id, name)} hint="hull" />
+          <Settled key={chosen.id} label="Name" stored={chosen.name} write={(name) => props.onName(chosen.id, name)} hint="hull" />
           <ReadingField label={`Read ${chosen.name} anew`} onRead={(text) => props.onRead(chosen.id, text)} />
           {!chosen.isGround && <Button onPress={() => props.onPlace(chosen.id)}>Place this one on mid grey</Button>}
         </div>
@@ -170,6 +172,16 @@ function Areas(props: {
       )}
     </>
   );
+}
+
+function Settled(props: {
+  readonly label: string;
+  readonly stored: string;
+  readonly write: (text: string) => void;
+  readonly hint: string;
+}) {
+  const [text, onText] = useSettled(props.stored, props.write);
+  return <PlainField label={props.label} text={text} onText={onText} hint={props.hint} />;
 }
 
 function NewArea({ onAdd }: { readonly onAdd: (name: string, text: string) => void }) {
@@ -203,26 +215,6 @@ function ReadingField({ label, onRead }: { readonly label: string; readonly onRe
         Take this reading
       </Button>
     </div>
-  );
-}
-
-function PlainField(props: {
-  readonly label: string;
-  readonly text: string;
-  readonly onText: (text: string) => void;
-  readonly hint: string;
-}) {
-  return (
-    <label className="Camera-PlainField">
-      <span>{props.label}</span>
-      <input
-        value={props.text}
-        placeholder={props.hint}
-        maxLength={120}
-        autoComplete="off"
-        onChange={(event) => props.onText(event.currentTarget.value)}
-      />
-    </label>
   );
 }
 

@@ -14,7 +14,7 @@ import { readAgain } from "./readAgain.ts";
 import { type SceneView, sceneView } from "./sceneView.ts";
 
 export type ScenePageState =
-  | { readonly kind: "absent" }
+  | { readonly kind: "absent"; readonly onSaid: (text: string) => void; readonly onStill: (text: string) => void }
   | {
       readonly kind: "scene";
       readonly title: string;
@@ -43,7 +43,6 @@ export function useScenePage({ sceneId }: { readonly sceneId: string }): ScenePa
   const { lengthUnit } = useSettings();
   const nowMs = useMinute();
   const scene = shelf.scenes.find((one) => one.id === sceneId);
-  const [typed, setTyped] = useState<{ readonly said?: string; readonly still?: string }>({});
 
   const worked = useMemo(() => {
     if (scene === undefined) return undefined;
@@ -51,7 +50,7 @@ export function useScenePage({ sceneId }: { readonly sceneId: string }): ScenePa
     const view = sceneView({ kit, nowMs, lengthUnit });
     return { kit, view, ways: view.plan.kind === "plan" ? waysOf({ kit, plan: view.plan }) : undefined };
   }, [scene, nowMs, lengthUnit, shelf]);
-  if (scene === undefined || worked === undefined) return { kind: "absent" };
+  if (scene === undefined || worked === undefined) return { kind: "absent", onSaid: () => undefined, onStill: () => undefined };
 
   const write = (set: FieldSet, note: string) => {
     notebook.change([{ id: scene.id, kind: "scene", set }], note).kept.catch(() => undefined);
@@ -65,8 +64,8 @@ export function useScenePage({ sceneId }: { readonly sceneId: string }): ScenePa
     placedWords: placed === undefined ? "mean of the readings" : placedWords(placed.name, scene.place?.stops ?? 0),
     ...worked,
     lengthUnit,
-    saidText: typed.said ?? scene.saidTime?.timeS.text ?? "",
-    stillText: typed.still ?? scene.stillS?.text ?? "",
+    saidText: scene.saidTime?.timeS.text ?? "",
+    stillText: scene.stillS?.text ?? "",
     onSubject: (subject) => write({ subject: subject.slice(0, 120) }, "Scene named"),
     onAddArea: (name, text) => {
       const reading = readingLike(scene, text);
@@ -88,14 +87,12 @@ export function useScenePage({ sceneId }: { readonly sceneId: string }): ScenePa
       if (again !== undefined) notebook.change([again.set], again.note).kept.catch(() => undefined);
     },
     onSaid: (said) => {
-      setTyped({ ...typed, said });
       const timeS = timeIn(said);
       if (timeS !== undefined)
         write({ saidTime: { timeS: { value: timeS, text: said.trim() } } }, "Worked out by hand");
       else if (said.trim() === "" && scene.saidTime) write({ saidTime: null }, "Own sum taken away");
     },
     onStill: (still) => {
-      setTyped({ ...typed, still });
       const timeS = timeIn(still);
       if (timeS !== undefined) write({ stillS: { value: timeS, text: still.trim() } }, "How long it keeps still");
       else if (still.trim() === "" && scene.stillS) write({ stillS: null }, "Keeps still as long as it takes");
