@@ -1,5 +1,12 @@
 export type { LedgerFactsOf, LedgerLineFacts, LedgerLineName } from "./ledgerFacts.ts";
 export { type LedgerWords, type LedgerWordsInput, type LengthUnit, ledgerWords } from "./ledgerWords.ts";
 export { type Facts, OutOfDomain } from "./outOfDomain.ts";
-export { requireFinite, requireInteger, requireNotNegative, requirePositive, requireWithin } from "./require.ts";
+export {
+  type Numbers,
+  requireFinite,
+  requireInteger,
+  requireNotNegative,
+  requirePositive,
+  requireWithin,
+} from "./require.ts";
 export { type Message, type MessageInput, messageOf } from "./words.ts";

@@ -1,6 +1,7 @@
 import { OutOfDomain } from "./outOfDomain.ts";
 
-type Numbers = Readonly<Record<string, number>>;
+/** Numbers by the key they were given under. */
+export type Numbers = Readonly<Record<string, number>>;
 
 /**
  * Refuses every number that is not finite: `requireFinite({ stops })`.

@@ -92,7 +92,7 @@ test.each([
     "wrongType",
     "surfaces",
     { surfaces: 2.5, wanted: "a whole number" },
-    "The number of glass surfaces, 2.5, is not a whole number.",
+    "The number of glass surfaces: a whole number is wanted, not 2.5.",
   ],
   [
     "unknownWord",
@@ -106,7 +106,7 @@ test.each([
     { text: "long", at: 0, wanted: "a time" },
     '"long" is not a time: "l" cannot be read (sign 1).',
   ],
-  ["missingKey", "extensionMm", { key: "extensionMm" }, "The extension is missing."],
+  ["missingKey", "extensionMm", { key: "extensionMm" }, "The input lacks the extension."],
   ["unknownKey", "extention", { key: "extention", known: ["extensionMm"] }, 'There is no key "extention" here.'],
   [
     "listsDiffer",
@@ -126,6 +126,25 @@ test.each([
     "source",
     { source: "daylight:3000", cctK: 3000, leastK: 4000, mostK: 25000 },
     "The light (daylight:3000) lies outside what is known, 4000 to 25000 K.",
+  ],
+  ["outOfRange", "readings/1/area", { area: "hull", twice: true }, 'The area "hull" is there twice.'],
+  [
+    "twoOfOne",
+    "focus/travelMm",
+    { first: "extensionMm", key: "travelMm" },
+    'The key "travelMm" says in another way what "extensionMm" says already.',
+  ],
+  [
+    "twoOfOne",
+    "focus/hiatusMm",
+    { goesWith: "totalDistanceMm", key: "hiatusMm" },
+    'The key "hiatusMm" only goes with "totalDistanceMm".',
+  ],
+  [
+    "lampHasNoLightForThisPaper",
+    "light/source",
+    { source: "filament:1000", paper: "chloride", actinicStops: -4.7 },
+    'This light ("filament:1000") and this paper ("chloride") do not meet: the paper sees more than 4 stops less or more than the meter does (−4.7 stops).',
   ],
   ["unknownArea", "place/area", { area: "jug", areas: ["hull", "snow"] }, 'No reading is named "jug".'],
   [

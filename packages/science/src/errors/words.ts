@@ -53,7 +53,7 @@ interface Speech {
 function speech(facts: Facts, key: string, lengthUnit: "mm" | "inch"): Speech {
   const value = (name: string) => sayValue(name, facts[name], lengthUnit);
   const inBrackets = (text: string) => (text === "" ? "" : ` (${text})`);
-  const last = key.split("/").at(-1) ?? "";
+  const last = lastOf(key);
   const first = Object.keys(facts)[0] ?? "";
   const it = key === "" ? "the input" : withArticle(nameOf(key));
   return {
@@ -90,21 +90,21 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
     hint: "captray COMMAND --help lists what it takes.",
   }),
   unknownKey: ({ facts, key }) => ({
-    message: `There is no key ${quoted(textOf(facts.key) ?? key)} here.`,
+    message: `There is no key ${quoted(lastOf(textOf(facts.key) ?? key))} here.`,
     hint: Array.isArray(facts.known) ? `Known here: ${facts.known.map(String).join(", ")}.` : "Leave it out.",
   }),
   missingKey: ({ facts, key }) => {
-    const missing = textOf(facts.key) ?? key;
+    const missing = lastOf(textOf(facts.key) ?? key);
     const goesWith = textOf(facts.with);
     return {
-      message: `${capital(withArticle(nameOf(missing)))} is missing.`,
+      message: missing === "" ? "The input lacks a key." : `The input lacks ${withArticle(nameOf(missing))}.`,
       hint: Array.isArray(facts.choices)
         ? `Give one of ${listed(facts.choices)}.`
         : `Give ${quoted(missing)}${goesWith === undefined ? "" : `, which belongs to ${quoted(goesWith)}`}.`,
     };
   },
   twoOfOne: ({ facts, key }) => {
-    const second = quoted(textOf(facts.key) ?? key);
+    const second = quoted(lastOf(textOf(facts.key) ?? key));
     const first = textOf(facts.first);
     const partner = textOf(facts.goesWith);
     if (first === undefined && partner !== undefined) {
@@ -118,10 +118,13 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
       hint: "Keep the one that was measured and leave the other out.",
     };
   },
-  wrongType: ({ It, given, facts }) => ({
-    message: `${It}${given === "" ? "" : `, ${given},`} is not ${textOf(facts.wanted) ?? "of the right kind"}.`,
-    hint: `Give ${textOf(facts.wanted) ?? "a value of the kind asked for"}.`,
-  }),
+  wrongType: ({ It, given, facts }) => {
+    const wanted = textOf(facts.wanted) ?? "another kind of value";
+    return {
+      message: `${It}: ${wanted} is wanted${given === "" ? "" : `, not ${given}`}.`,
+      hint: `Give ${wanted}.`,
+    };
+  },
   unknownWord: ({ It, given, facts }) => ({
     message: `${It}${given === "" ? "" : `, ${given},`} is not ${textOf(facts.wanted) ?? "a word known here"}.`,
     hint: Array.isArray(facts.choices) ? `One of ${listed(facts.choices)}.` : "Choose one of the words listed for it.",
@@ -320,8 +323,8 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
       hint: "Daylight runs from 4000 to 25000 K, white LEDs from 2500 to 7000 K; name a filament by its temperature in K.",
     };
   },
-  lampHasNoLightForThisPaper: ({ value }) => ({
-    message: `This light and this paper do not meet${value("actinicStops") === "" ? "" : ` (${value("actinicStops")})`}: the paper sees it more than 4 stops otherwise than the meter.`,
+  lampHasNoLightForThisPaper: ({ bracket }) => ({
+    message: `This light${bracket("source")} and this paper${bracket("paper")} do not meet: the paper sees more than 4 stops less or more than the meter does${bracket("actinicStops")}.`,
     hint: "Take another lamp, or find the exposure index with a sheet under this one.",
   }),
 
@@ -379,6 +382,12 @@ function outOfRange({ It, given, facts, key }: Speech): Message {
       hint: "Look for a value that is far from any camera.",
     };
   }
+  if (facts.twice === true) {
+    return {
+      message: `${It}${given === "" ? "" : ` ${given}`} is there twice.`,
+      hint: "Give each a name of its own.",
+    };
+  }
   const bounds = [
     [facts.least, "at least"],
     [facts.above, "more than"],
@@ -406,6 +415,10 @@ function isCount(fact: unknown): fact is number {
 
 function textOf(fact: unknown): string | undefined {
   return typeof fact === "string" ? fact : undefined;
+}
+
+function lastOf(path: string): string {
+  return path.split("/").at(-1) ?? "";
 }
 
 function withArticle(name: string): string {
