@@ -1,7 +1,15 @@
-import { FirstVisit } from "./FirstVisit.tsx";
-import { Shell } from "./Shell.tsx";
+import { NotebookProvider } from "../kit/notebook/NotebookProvider.tsx";
+import { Mishap } from "./Mishap.tsx";
+import { NotOpened } from "./NotOpened.tsx";
+import { WithNotebook } from "./WithNotebook.tsx";
 
-/** The whole app. */
+/** The whole app: a notebook, and the shell round its rooms. */
 export function App() {
-  return <Shell start={<FirstVisit />} />;
+  return (
+    <Mishap at="" whole>
+      <NotebookProvider failed={(why, message) => <NotOpened why={why} message={message} />}>
+        <WithNotebook />
+      </NotebookProvider>
+    </Mishap>
+  );
 }

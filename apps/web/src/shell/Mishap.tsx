@@ -7,6 +7,8 @@ interface MishapProps {
   readonly children: ReactNode;
   /** A new value opens the page again: the address. */
   readonly at: string;
+  /** Stands for the whole app, not for one page of it. */
+  readonly whole?: boolean;
 }
 interface MishapState {
   readonly what?: string | undefined;
@@ -29,7 +31,7 @@ export class Mishap extends Component<MishapProps, MishapState> {
     const { what } = this.state;
     if (what === undefined) return this.props.children;
     return (
-      <div className="Shell-Mishap" role="alert">
+      <div className="Shell-Mishap" data-whole={this.props.whole || undefined} role="alert">
         <h1>This page has stopped</h1>
         <p className="say">
           What was kept is still on this machine. Open the page again; if it stops once more, the words below say where.

@@ -15,12 +15,14 @@ export interface ShellProps {
   readonly start: ReactNode;
   /** How things are kept: “kept on this machine, 14:06”. */
   readonly kept?: ReactNode;
+  /** Under the head: that this is the demo. */
+  readonly banner?: ReactNode;
   /** Over the rooms: the strip that takes the last change back. */
   readonly strip?: ReactNode;
 }
 
 /** What stands round every room: the head, the rooms, the light, and a place at the foot for the answer. */
-export function Shell({ start, kept, strip }: ShellProps) {
+export function Shell({ start, kept, banner, strip }: ShellProps) {
   const path = useRoute();
   const light = useLight();
   const [asking, setAsking] = useState<"dark" | "daylight">();
@@ -58,6 +60,7 @@ export function Shell({ start, kept, strip }: ShellProps) {
           </header>
         )}
         <main>
+          {!bare && banner}
           <Mishap at={at}>
             <Suspense fallback={<Opening />}>{page}</Suspense>
           </Mishap>
