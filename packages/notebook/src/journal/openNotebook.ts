@@ -37,9 +37,30 @@ const shelfKinds = Object.keys(kinds).filter((kind): kind is ShelfKind => kind !
 
 /** Opens a notebook: cards and Shelf from their tables, the rest when asked. */
 export async function openNotebook(input: OpenNotebookInput): Promise<Notebook> {
-  const notebook = new OpenedNotebook(input);
-  await notebook.open();
-  return notebook;
+  const opened = new OpenedNotebook(input);
+  await opened.open();
+  // Its verbs may be handed around one by one: a screen follows `subscribe` and `cards`.
+  return {
+    id: opened.id,
+    device: opened.device,
+    version: () => opened.version(),
+    shelf: (kind) => opened.shelf(kind),
+    cards: () => opened.cards(),
+    peek: (id) => opened.peek(id),
+    load: (id) => opened.load(id),
+    newId: () => opened.newId(),
+    change: (sets, note) => opened.change(sets, note),
+    takeBack: () => opened.takeBack(),
+    nextToTakeBack: () => opened.nextToTakeBack(),
+    history: (id, path) => opened.history(id, path),
+    apply: (changes) => opened.apply(changes),
+    problems: () => opened.problems(),
+    check: () => opened.check(),
+    log: () => opened.log(),
+    unkept: () => opened.unkept(),
+    subscribe: (listener) => opened.subscribe(listener),
+    close: () => opened.close(),
+  };
 }
 
 interface Queued extends OutgoingChange {

@@ -1,2 +1,3 @@
 export { databaseName, type OpenBrowserStorageInput, openBrowserStorage } from "./openBrowserStorage.ts";
+export { openTextStore, type TextStore } from "./openTextStore.ts";
 export { removeBrowserStorage } from "./removeBrowserStorage.ts";
