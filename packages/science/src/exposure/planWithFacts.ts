@@ -4,42 +4,23 @@ import { OutOfDomain } from "../errors/outOfDomain.ts";
 import { effectiveFNumber } from "../optics/effectiveFNumber.ts";
 import { byHandOf } from "./byHandOf.ts";
 import { handSd } from "./handSd.ts";
+import { areasOf } from "./planAreas.ts";
 import { colourOfLight } from "./planColour.ts";
-import { planDefaults } from "./planDefaults.ts";
 import { filtersLine } from "./planFilters.ts";
 import { extensionOf } from "./planFocus.ts";
 import { type CheckedHand, checkedHand } from "./planHand.ts";
 import { lensOnTheBoard } from "./planLens.ts";
-import { longExposureLine, longExposureOf } from "./planLongExposure.ts";
+import { longExposureLine } from "./planLongExposure.ts";
+import { checkedPaper } from "./planPaper.ts";
 import { checkedMeter, checkedReadings, ev100Of, groundOf, readingLine } from "./planReadings.ts";
-import type {
-  LedgerLineWithFacts,
-  PlanAnswerWithFacts,
-  PlanArea,
-  PlanInput,
-  PlanWarning,
-  SensitivityWord,
-} from "./planTypes.ts";
-import { rankSlips } from "./rankSlips.ts";
-import { saidRounding } from "./saidRounding.ts";
+import { saidOf } from "./planSaid.ts";
+import type { LedgerLineWithFacts, PlanAnswerWithFacts, PlanInput, PlanWarning } from "./planTypes.ts";
 import { timeLevers } from "./timeLevers.ts";
-import { givenAt, notNegativeAt, positiveAt, transmissionAt, wordAt } from "./valuesAt.ts";
 
 /** The 95 % quantile of the normal distribution: both ends together leave one in ten outside. */
 const nineInTen = 1.6448536269514722;
-/** Image-plane exposure per luminance, for the ordinary lens a metered tone supposes. */
-const exposureConstant = 0.65;
 const usualPupilRatio = { least: 0.3, most: 3 };
 const supposedTransmission = 0.9;
-
-const sensitivityWords: readonly SensitivityWord[] = [
-  "blue",
-  "chloride",
-  "chlorobromide",
-  "bromide",
-  "orthochromatic",
-  "variableContrast",
-];
 
 /**
  * `plan` with the numbers of each ledger line beside it, for `ledgerWords` and for keeping with a sheet.
@@ -50,7 +31,7 @@ const sensitivityWords: readonly SensitivityWord[] = [
  * Error    as `plan`.
  *
  * @throws {OutOfDomain} as `plan`
- * @source none: the sum itself (by hand); each line names its own source through `ledgerWords`
+ * @source none: the sum itself, each line naming its own source through `ledgerWords` (by hand)
  * @example planWithFacts({ lens: { focalLengthMm: 240, fNumber: 8 }, paper: { exposureIndex: 6 }, readings: [{ ev100: 8 }] }).timeS // 4.1666667, in s
  */
 export function planWithFacts(input: PlanInput): PlanAnswerWithFacts {
@@ -121,22 +102,7 @@ export function planWithFacts(input: PlanInput): PlanAnswerWithFacts {
   const ledger = ledgerOf(allFacts);
   const value = meteredStops + longExposure.stops;
   const sd = Math.hypot(...ledger.map((line) => line.stops.sd));
-  const areas: PlanArea[] = [];
-  const kindEvs: number[] = [];
-  for (const checked of readings) {
-    const ev = ev100Of(checked, meter);
-    if (checked.kind === ground.kind) kindEvs.push(ev);
-    if (checked.area === null) continue;
-    const aboveMidStops = ev - groundEv + ground.placeStops;
-    const exposureLxS = (exposureConstant * meter.meterK * 2 ** aboveMidStops) / paper.exposureIndex;
-    areas.push({
-      area: checked.area,
-      ev100: ev - meter.offsetStops,
-      aboveMidStops,
-      exposureLxS,
-      logExposure: Math.log10(exposureLxS),
-    });
-  }
+  const { areas, sceneRangeStops } = areasOf({ readings, ground, groundEv, meter, exposureIndex: paper.exposureIndex });
   const byHand = byHandOf(timeS, hand);
   const magnification = extension.magnification;
   const warnings: PlanWarning[] = [];
@@ -162,10 +128,10 @@ export function planWithFacts(input: PlanInput): PlanAnswerWithFacts {
     },
     ledger,
     areas,
-    sceneRangeStops: Math.max(...kindEvs) - Math.min(...kindEvs),
+    sceneRangeStops,
     byHand,
     levers: byHand.how === "tooShort" ? leversTo(byHand.shortestS) : null,
-    said: saidOf(),
+    said: saidOf({ input, facts: allFacts, meter, lens, long: paper.long }),
     warnings,
   };
   refuseOverflow(answer);
@@ -187,58 +153,6 @@ export function planWithFacts(input: PlanInput): PlanAnswerWithFacts {
       lampDistanceFactor,
     };
   }
-
-  function saidOf() {
-    if (input.saidTimeS === undefined) return null;
-    const saidTimeS = positiveAt(input.saidTimeS, "", "saidTimeS");
-    const roundingS = positiveAt(input.saidRoundingS ?? saidRounding(saidTimeS), "", "saidRoundingS");
-    let neutralDensity = 0;
-    let densityStops = 0;
-    for (const filter of filters.filters) {
-      if (filter.way !== "neutralDensity") continue;
-      neutralDensity += filter.value;
-      densityStops += filter.stops;
-    }
-    const { trueTimeS: _, ...said } = rankSlips(
-      {
-        readingStops: reading.stops - meter.offsetStops,
-        readingIsOneTime: reading.averaged === 1 && reading.way === "timeS",
-        bridgeStops: facts.exposureIndex.stops,
-        clickStops: meter.clickStops,
-        apertureStops: facts.aperture.stops,
-        nominalApertureStops: lens.markedFNumber === null ? null : 2 * Math.log2(lens.markedFNumber / reading.fNumber),
-        bellowsStops: extension.stops,
-        neutralDensity,
-        densityStops,
-        filterStops: filters.stops - densityStops,
-        colourStops: colour.stops,
-        glassStops: facts.transmission.stops,
-        otherStops: ground.placeStops + meter.offsetStops,
-        longExposure: (meteredTimeS) => paper.long.needed(meteredTimeS).timeS,
-      },
-      saidTimeS,
-      roundingS,
-    );
-    return said;
-  }
-}
-
-function checkedPaper(paper: PlanInput["paper"]) {
-  const defaults = planDefaults.paper;
-  return {
-    exposureIndex: positiveAt(givenAt(paper.exposureIndex, "paper", "exposureIndex"), "paper", "exposureIndex"),
-    exposureIndexSdStops: notNegativeAt(
-      paper.exposureIndexSdStops ?? defaults.exposureIndexSdStops,
-      "paper",
-      "exposureIndexSdStops",
-    ),
-    sensitivity: wordAt(paper.sensitivity ?? defaults.sensitivity, sensitivityWords, "paper", "sensitivity"),
-    long: longExposureOf(paper.reciprocity),
-    thenTransmission:
-      paper.foundWith?.transmission === undefined
-        ? null
-        : transmissionAt(paper.foundWith.transmission, "paper/foundWith"),
-  };
 }
 
 function handLine(hand: CheckedHand, timeS: number): HandFacts {
