@@ -1,8 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { messageOf } from "./words.ts";
+
+// Ten thousand runs take a second; a machine with other work must not fail for that.
+vi.setConfig({ testTimeout: 60_000 });
 
 const SOURCES = join(import.meta.dirname, "..");
 

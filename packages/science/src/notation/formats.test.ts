@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { expect, test } from "vitest";
+import { expect, test, vi } from "vitest";
 import { formatEv } from "./formatEv.ts";
 import { formatFNumber } from "./formatFNumber.ts";
 import { formatLength } from "./formatLength.ts";
@@ -12,6 +12,9 @@ import { parseTime } from "./parseTime.ts";
 import { showEv } from "./showEv.ts";
 import { showFNumber } from "./showFNumber.ts";
 import { showTime } from "./showTime.ts";
+
+// Ten thousand runs take a second; a machine with other work must not fail for that.
+vi.setConfig({ testTimeout: 60_000 });
 
 const RUN = { numRuns: 10_000, seed: 20_261_125 };
 const positive = fc.double({ min: 5e-324, max: 1e300, noNaN: true, noDefaultInfinity: true });
