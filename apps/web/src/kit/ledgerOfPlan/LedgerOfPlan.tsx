@@ -40,9 +40,8 @@ export function LedgerOfPlan({ ledger, timeS, timeStops, lengthUnit, firstOpen =
             openAtFirst={firstOpen && line === doubtful}
           >
             <p>{words.ground}</p>
-            <p>
-              {words.sum} {words.surer}
-            </p>
+            <p className="Kit-Ledger-figures">{words.sum}</p>
+            <p>{words.surer}</p>
             <p className="small soft">Source: {sourceWords(words.source)}</p>
           </LedgerLine>
         );

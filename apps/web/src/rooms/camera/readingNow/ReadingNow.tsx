@@ -11,7 +11,7 @@ import { Word } from "../../../kit/Word.tsx";
 import { GrantedList } from "./GrantedList.tsx";
 import type { KnownKit } from "./kitTexts.ts";
 import type { BarView } from "./readingNowView.ts";
-import { readerOf, saysDistant } from "./readTexts.ts";
+import { readerOf } from "./readTexts.ts";
 import { useReadingNow } from "./useReadingNow.ts";
 import "./ReadingNow.css";
 
@@ -33,43 +33,55 @@ export default function ReadingNow({ id }: { readonly id: string }) {
           {unused.length > 0 && <Kits kits={unused} onKit={useKit} />}
           <fieldset>
             <legend>The meter says</legend>
-            <Field label="Time the meter shows" labelUnseen kind="time" after="s" {...field("time")} />
-            <Field
-              label="f-number on the meter"
-              labelUnseen
-              kind="fNumber"
-              before="f/"
-              quiet
-              {...field("meterFNumber")}
-            />
-            <Field label="ISO on the meter" labelUnseen kind="number" before="ISO" quiet {...field("iso")} />
+            <div className="Camera-ReadingNow-meter">
+              <Field label="Time the meter shows" labelUnseen kind="time" after="s" quiet below {...field("time")} />
+              <Field
+                label="f-number on the meter"
+                labelUnseen
+                kind="fNumber"
+                before="f/"
+                quiet
+                below
+                {...field("meterFNumber")}
+              />
+              <Field label="ISO on the meter" labelUnseen kind="number" before="ISO" quiet below {...field("iso")} />
+            </div>
+            {view.timeSaid !== undefined && <p className="small soft">{view.timeSaid}</p>}
           </fieldset>
           <fieldset>
             <legend>The lens says</legend>
-            <Field label="Focal length" labelUnseen kind="mm" after="mm" quiet signs={6} {...field("focalLength")} />
-            <Field
-              label="f-number of the lens"
-              labelUnseen
-              kind="fNumber"
-              before="f/"
-              signs={5}
-              {...field("lensFNumber")}
-            />
+            <div className="Camera-ReadingNow-lens">
+              <Field label="Focal length" labelUnseen kind="mm" after="mm" quiet below {...field("focalLength")} />
+              <Field
+                label="f-number of the lens"
+                labelUnseen
+                kind="fNumber"
+                before="f/"
+                quiet
+                below
+                {...field("lensFNumber")}
+              />
+              <span className="small soft">{view.apertureSaid}</span>
+            </div>
           </fieldset>
           <fieldset>
             <legend>Board to ground glass</legend>
-            <Field
-              label="Board to ground glass"
-              labelUnseen
-              kind="mm"
-              after="mm"
-              signs={6}
-              aside={view.extensionSaid}
-              {...field("extension")}
-            />
-            {!saysDistant(draft.texts.extension) && draft.texts.extension.trim() === "" && (
-              <Word onPress={() => happen({ event: "typed", field: "extension", text: "distant" })}>distant</Word>
-            )}
+            <div className="Camera-ReadingNow-board">
+              <Field
+                label="Board to ground glass"
+                labelUnseen
+                kind="mm"
+                after="mm"
+                quiet
+                below
+                {...field("extension")}
+              />
+              {draft.texts.extension.trim() === "" ? (
+                <Button onPress={() => happen({ event: "typed", field: "extension", text: "distant" })}>distant</Button>
+              ) : (
+                <span className="small soft">{view.extensionSaid}</span>
+              )}
+            </div>
           </fieldset>
           <Choice
             label="It becomes a"

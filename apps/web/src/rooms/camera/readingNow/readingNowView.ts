@@ -14,7 +14,7 @@ import {
   type ShelfView,
 } from "./draftRecords.ts";
 import { indexWords } from "./kitTexts.ts";
-import { fieldValue, saysDistant } from "./readTexts.ts";
+import { fieldValue, readerOf, saysDistant } from "./readTexts.ts";
 import { type Granted, takenForGranted } from "./takenForGranted.ts";
 
 /** Everything the page shows beside what was typed. */
@@ -22,6 +22,10 @@ export interface ReadingNowView {
   readonly records: DraftRecords;
   readonly plan: PlanOf;
   readonly bar: BarView;
+  /** Said under the meter's fields, where the dial means more than it says. */
+  readonly timeSaid: string | undefined;
+  /** Said beside the lens's f-number. */
+  readonly apertureSaid: string | undefined;
   /** Said beside the board-to-glass field. */
   readonly extensionSaid: string | undefined;
   readonly indexes: { readonly [R in Result]: string };
@@ -77,6 +81,8 @@ export function readingNowView({
     records,
     plan,
     bar: barOf(plan, draft),
+    timeSaid: timeSaid(draft),
+    apertureSaid: apertureSaid(draft),
     extensionSaid: extensionSaid(plan, draft, lengthUnit),
     indexes: { negative: indexFor("negative"), positive: indexFor("positive") },
     granted: plan.kind === "plan" ? takenForGranted({ plan, kit: records.kit, lengthUnit }) : [],
@@ -105,6 +111,21 @@ function barOf(plan: PlanOf, draft: Draft): BarView {
     second: supposes(answer, draft.texts.extension.trim() !== ""),
     waits: undefined,
   };
+}
+
+function timeSaid({ texts }: Draft): string | undefined {
+  const read = readerOf("time")(texts.time);
+  if (read.kind !== "read") return undefined;
+  const plain = (words: string) => words.replaceAll(/[\s,]|s$/g, "");
+  return plain(read.understood).startsWith(plain(texts.time)) && !read.understood.includes("exactly")
+    ? undefined
+    : read.understood;
+}
+
+function apertureSaid({ texts }: Draft): string | undefined {
+  const read = readerOf("lensFNumber")(texts.lensFNumber);
+  if (read.kind !== "read") return undefined;
+  return read.marked === true ? "as marked" : "as cut: measured, no mark";
 }
 
 function extensionSaid(plan: PlanOf, draft: Draft, lengthUnit: "mm" | "inch"): string | undefined {

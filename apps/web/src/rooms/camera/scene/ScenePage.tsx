@@ -33,18 +33,7 @@ export default function ScenePage({ id }: { readonly id: string }) {
       </Page>
     );
   }
-  const {
-    view,
-    ways,
-    title,
-    lengthUnit,
-    onSubject,
-    onAddArea,
-    onNameArea,
-    onPlace,
-    onReadArea,
-    onReadAgain,
-  } = page;
+  const { view, ways, title, lengthUnit, onSubject, onAddArea, onNameArea, onPlace, onReadArea, onReadAgain } = page;
   const { plan } = view;
   return (
     <Page title={title} aside={<Word to={`/camera/now`}>Another reading</Word>}>
@@ -88,8 +77,8 @@ export default function ScenePage({ id }: { readonly id: string }) {
                 read={(text) => readTime({ text })}
                 kind="time"
                 after="s"
-                signs={6}
-                hint="as long as it takes"
+                signs={12}
+                hint="as long as needed"
               />
               {ways.still?.kind === "tooLong" && (
                 <ProblemNote head="Longer than your subject keeps still">
@@ -157,7 +146,13 @@ function Areas(props: {
       </ul>
       {chosen !== undefined && (
         <div className="Camera-Chips-open">
-          <Settled key={chosen.id} label="Name" stored={chosen.name} write={(name) => props.onName(chosen.id, name)} hint="hull" />
+          <Settled
+            key={chosen.id}
+            label="Name"
+            stored={chosen.name}
+            write={(name) => props.onName(chosen.id, name)}
+            hint="hull"
+          />
           <ReadingField label={`Read ${chosen.name} anew`} onRead={(text) => props.onRead(chosen.id, text)} />
           {!chosen.isGround && <Button onPress={() => props.onPlace(chosen.id)}>Place this one on mid grey</Button>}
         </div>

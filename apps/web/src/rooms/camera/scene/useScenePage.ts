@@ -50,7 +50,8 @@ export function useScenePage({ sceneId }: { readonly sceneId: string }): ScenePa
     const view = sceneView({ kit, nowMs, lengthUnit });
     return { kit, view, ways: view.plan.kind === "plan" ? waysOf({ kit, plan: view.plan }) : undefined };
   }, [scene, nowMs, lengthUnit, shelf]);
-  if (scene === undefined || worked === undefined) return { kind: "absent", onSaid: () => undefined, onStill: () => undefined };
+  if (scene === undefined || worked === undefined)
+    return { kind: "absent", onSaid: () => undefined, onStill: () => undefined };
 
   const write = (set: FieldSet, note: string) => {
     notebook.change([{ id: scene.id, kind: "scene", set }], note).kept.catch(() => undefined);

@@ -18,7 +18,7 @@ export function waysInWords(byHand: WaysOf["byHand"]): WayView[] {
       return [
         {
           name: `${numberWord(way.openings)} openings of ${showTime({ timeS: way.holdS })}`,
-          say: `For gusts and passers-by: wait between them. Short openings are less even.${gap}`,
+          say: `For gusts and passers-by: wait between them.${gap}`,
           sdStops: way.sdStops,
         },
       ];
