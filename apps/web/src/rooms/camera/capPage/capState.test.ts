@@ -460,7 +460,7 @@ describe("random presses, waits, kills and clocks", () => {
           }
         }
       }),
-      { seed: 20261125, numRuns: 2000 },
+      { seed: 20261125, numRuns: 500 },
     );
   });
 
@@ -481,7 +481,7 @@ describe("random presses, waits, kills and clocks", () => {
           expect(bare(killed.state)).toEqual(bare(whole.state));
         }
       }),
-      { seed: 20261125, numRuns: 1000 },
+      { seed: 20261125, numRuns: 300 },
     );
   });
 });

@@ -149,7 +149,10 @@ export function capView({ state, nowMs, practice }: ViewInput): CapView {
         ground: "light",
         way,
         head: over && !counted ? "Cap on now" : "Cap off",
-        aside: [until, number === 1 ? openingsWords(1) : `opening ${number}; ${secondsWords(given)} kept`],
+        aside:
+          over && !counted
+            ? [`+${secondsWords(openS - next.endsS)}`, ""]
+            : [until, number === 1 ? openingsWords(1) : `opening ${number}; ${secondsWords(given)} kept`],
         figure,
         under: counted ? "count in your head" : null,
         strokes:
