@@ -78,7 +78,7 @@ describe("what cannot be read", () => {
     expect(await time.getAttribute("aria-invalid")).toBe("true");
     await page.getByRole("button", { name: "It was 1/60" }).click();
     expect(await time.inputValue()).toBe("1/60");
-    expect(await page.locator("body").textContent()).not.toMatch(/NaN|Infinity|undefined/);
+    expect(await page.locator("#app").textContent()).not.toMatch(/NaN|undefined|Infinity(?! at)/);
     await context.close();
   });
 });
