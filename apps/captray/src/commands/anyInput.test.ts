@@ -81,14 +81,14 @@ function expectPublished(input: Schema, given: unknown): void {
   expect(z.safeParse(input as z.ZodMiniType, given).error?.issues, JSON.stringify(given)).toBeUndefined();
 }
 
-describe("12 000 random inputs never throw, never answer NaN or Infinity [property, fixed seed]", () => {
-  it("plan, 5000", () => {
+describe("10 000 random inputs never throw, never answer NaN or Infinity [property, fixed seed]", () => {
+  it("plan, 3000", () => {
     fc.assert(
       fc.property(like(plan.published.input), (given) => {
         expectSound(answerPlan(given), plan.published.output);
         expectPublished(plan.published.input, given);
       }),
-      { seed, numRuns: 5000 },
+      { seed, numRuns: 3000 },
     );
   }, 120_000);
 

@@ -82,13 +82,17 @@ export function answerFormulaLine(raw: unknown): Reply {
   return reply(raw, ask, hasKeys(raw) && typeof raw.name === "string" ? { name: raw.name } : {});
 }
 
-/** The declarations of one formula as a document of its own. */
+const published = new Map<string, Published>();
+
+/** The declarations of one formula as a document of its own; made when first asked for, for most calls need one. */
 export function publishedFormula({ name, input, output }: Formula): Published {
-  return {
+  const made = published.get(name) ?? {
     name: `formula/${name}`,
     input: withId(input),
     output: withId(object({ name: word([name], "Name of the formula."), out: output })),
   };
+  published.set(name, made);
+  return made;
 }
 
 function known(name: string, pointer: string): Formula {
