@@ -29,7 +29,7 @@ export function FirstVisit({ onOpenDemo }: { readonly onOpenDemo?: (() => void) 
         <Button main wide aside="seven fields, a time" onPress={() => goTo({ path: "/camera/now" })}>
           I have a reading now
         </Button>
-        <Button wide aside="1 minute" onPress={() => goTo({ path: "/shelf" })}>
+        <Button wide aside="1 minute" onPress={() => goTo({ path: "/shelf/lens/new" })}>
           Put a lens on the shelf
         </Button>
       </div>

@@ -43,6 +43,10 @@ export const rooms: readonly Room[] = [
 // One line a screen, the more particular address first.
 const routes: readonly Route[] = [
   line("/shelf", () => import("../rooms/shelf/ShelfHome.tsx")),
+  line("/shelf/box/:id", () => import("../rooms/shelf/BoxPage.tsx")),
+  line("/shelf/lens/:id", () => import("../rooms/shelf/LensPage.tsx")),
+  line("/shelf/meter/:id", () => import("../rooms/shelf/MeterPage.tsx")),
+  line("/shelf", () => import("../rooms/shelf/ShelfHome.tsx")),
   line("/shelf/lens/:id", () => import("../rooms/shelf/LensPage.tsx")),
   line("/shelf/box/:id", () => import("../rooms/shelf/BoxPage.tsx")),
   line("/shelf/meter/:id", () => import("../rooms/shelf/MeterPage.tsx")),
