@@ -607,6 +607,8 @@ describe("plan, what it refuses and where", () => {
     refused({ readings: [{ area: "hull", ev100: -5000 }] }, "outOfRange", "");
     refused({ readings: [{ area: "hull", ev100: 5000 }] }, "outOfRange", "");
     refused({ lens: { focalLengthMm: 1e308, diameterMm: 1e-308 } }, "outOfRange", "");
+    refused({ paper: { exposureIndex: 1.5, exposureIndexSdStops: 2000 } }, "outOfRange", "");
+    refused({ readings: [...boatyard.readings.slice(0, 1), { area: "sun", ev100: 2000 }] }, "outOfRange", "");
   });
 
   it("a pupil ratio hardly any lens has is said, not refused [contract]", () => {

@@ -44,8 +44,8 @@ export function colourOfLight(input: {
   const inIndex = ownSheets && thenSource === source && thenGlass === glass;
   const found = ownSheets ? { foundSource: thenSource, foundLens: thenGlass } : {};
   return {
-    stops: inIndex ? 0 : then - now,
-    sd: inIndex ? 0 : actinicSd({ source, paper: sensitivity, lens: glass, ...found }),
+    stops: then - now,
+    sd: actinicSd({ source, paper: sensitivity, lens: glass, ...found }),
     source,
     sensitivity,
     glass,
