@@ -34,6 +34,8 @@ test("on a flat stretch a density counts where it is first reached [edge]", () =
 
 test("a paper that reaches 0.60 and no more still has a speed; a hair less has none [edge]", () => {
   expect(isoPaperPoints({ logExposure: [0, 1], density: [0.05, 0.65] }).speed).toBeCloseTo(100, 6);
+  // 0.54 + 0.6 is a little more than 1.14 in binary numbers.
+  expect(isoPaperPoints({ logExposure: [0, 1], density: [0.54, 1.14] }).speed).toBeCloseTo(100, 6);
   expect(refusal({ logExposure: [0, 1], density: [0.05, 0.6499] })).toBe("speedPointNotReached at density");
   expect(refusal({ logExposure: [0, 1], density: [0.1, 0.1] })).toBe("speedPointNotReached at density");
 });
