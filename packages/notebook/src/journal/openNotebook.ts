@@ -123,9 +123,12 @@ class OpenedNotebook implements Notebook {
 
   /** Reads what stays in memory; false where something does not read and has to be mended first. */
   async #readTables(transaction: Transaction): Promise<boolean> {
-    const [chunks, ...shelves] = await Promise.all([
+    const [shelves, chunks, highest, arrived, standing] = await Promise.all([
+      Promise.all(shelfKinds.map((kind) => transaction.all("row", `${kind}/`))),
       transaction.all("card", ""),
-      ...shelfKinds.map((kind) => transaction.all("row", `${kind}/`)),
+      this.#highestName(transaction),
+      transaction.lastNumber(),
+      newestStanding(transaction, this.device),
     ]);
     let sound = true;
     for (const [key, text] of shelves.flat()) {
@@ -138,20 +141,22 @@ class OpenedNotebook implements Notebook {
       for (const card of cards?.values() ?? []) this.#memory.holdCard(card);
       sound &&= cards !== undefined;
     }
+    this.#clock.see(highest);
+    this.#arrived = arrived;
+    this.#standing = standing;
+    return sound;
+  }
+
+  /** The highest name of the log that can be believed. */
+  async #highestName(transaction: Transaction): Promise<string> {
     for (let below = "~"; ; ) {
       const [entry] = await transaction.entriesBefore(below, 1);
-      if (!entry) break;
+      if (!entry) return "";
       const read = readEntry(entry);
-      if (!isQuarantined(read)) {
-        this.#clock.see(entry.name);
-        break;
-      }
+      if (!isQuarantined(read)) return entry.name;
       this.#setAside(read);
       below = entry.name;
     }
-    this.#arrived = await transaction.lastNumber();
-    this.#standing = await newestStanding(transaction, this.device);
-    return sound;
   }
 
   async #mend(transaction: Transaction): Promise<void> {
@@ -199,7 +204,7 @@ class OpenedNotebook implements Notebook {
     if (!isRecordId(id)) return Promise.resolve(undefined);
     const underWay = this.#loading.get(id);
     if (underWay) return underWay.read;
-    const late = this.#queuedOps(id);
+    const late = this.#queuedSets().get(id) ?? [];
     const read = this.#readSheet(rowKey("sheet", id)).then(
       (row) => {
         this.#loading.delete(id);
@@ -356,10 +361,18 @@ class OpenedNotebook implements Notebook {
     for (const listener of [...this.#listeners]) listener();
   }
 
-  #queuedOps(id: string): [string, FieldSet][] {
-    return this.#queue.flatMap(({ name, ops }) =>
-      ops.flatMap((op): [string, FieldSet][] => (op.id === id && op.kind === "sheet" ? [[name, op.set]] : [])),
-    );
+  /** What is set on sheets by changes that are still on their way, by id. */
+  #queuedSets(): Map<string, [string, FieldSet][]> {
+    const queued = new Map<string, [string, FieldSet][]>();
+    for (const { name, ops } of this.#queue) {
+      for (const { id, kind, set } of ops) {
+        if (kind !== "sheet") continue;
+        const sets = queued.get(id) ?? [];
+        queued.set(id, sets);
+        sets.push([name, set]);
+      }
+    }
+    return queued;
   }
 
   /** Shows a change at once and puts it in the line to storage; tells whether it was new there. */
@@ -405,9 +418,10 @@ class OpenedNotebook implements Notebook {
   }
 
   #afterWriting(batch: readonly Queued[], { fresh, numbers, rows }: Written): void {
+    const queued = this.#queuedSets();
     for (const row of rows.values()) {
       if (row.kind !== "sheet" || this.#memory.row(row.id)) continue;
-      for (const [name, set] of this.#queuedOps(row.id)) setFields(row, name, set);
+      for (const [name, set] of queued.get(row.id) ?? []) setFields(row, name, set);
       this.#memory.holdSheet(row);
       this.#memory.holdCard(cardOfRow(row));
     }
@@ -460,9 +474,10 @@ class OpenedNotebook implements Notebook {
       this.#clock.see(change.h);
       this.#show(change.h, ops);
     }
+    const queued = this.#queuedSets();
     for (const row of cards) {
       if (!this.#memory.isElsewhere(row.id)) continue;
-      for (const [name, set] of this.#queuedOps(row.id)) setFields(row, name, set);
+      for (const [name, set] of queued.get(row.id) ?? []) setFields(row, name, set);
       this.#memory.holdCard(cardOfRow(row));
     }
     if (heard.length > 0) this.#say();

@@ -25,8 +25,6 @@ export interface TakingBack {
   readonly next: Standing | undefined;
 }
 
-const entriesAtOnce = 20;
-
 /** What taking back the device's newest standing change comes to; undefined where nothing stands. */
 export async function planTakingBack(
   transaction: Transaction,
@@ -68,8 +66,9 @@ function standingOf({ change }: ReadyChange): Standing {
 async function standingChanges(transaction: Transaction, device: string, most: number): Promise<ReadyChange[]> {
   const taken = new Set<string>();
   const standing: ReadyChange[] = [];
-  for (let below = "~"; ; ) {
-    const entries = await transaction.entriesBefore(below, entriesAtOnce, device);
+  // Mostly the first entry is the one; each step back from there is dear in a browser.
+  for (let below = "~", atOnce = most; ; atOnce *= 2) {
+    const entries = await transaction.entriesBefore(below, atOnce, device);
     for (const entry of entries) {
       below = entry.name;
       const read = readEntry(entry);
@@ -77,7 +76,7 @@ async function standingChanges(transaction: Transaction, device: string, most: n
       if (read.change.back !== undefined) taken.add(read.change.back);
       else if (!taken.has(entry.name) && standing.push(read) === most) return standing;
     }
-    if (entries.length < entriesAtOnce) return standing;
+    if (entries.length < atOnce) return standing;
   }
 }
 

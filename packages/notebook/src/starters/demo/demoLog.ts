@@ -1,0 +1,14 @@
+import type { Change } from "../../journal/change.ts";
+import { newDemoJournal } from "./demoJournal.ts";
+import { writeScenes } from "./demoScenes.ts";
+import { writeSheets } from "./demoSheets.ts";
+import { writeShelf } from "./demoShelf.ts";
+
+/** The log of the invented notebook, in the order of time: the shelf, five scenes, eight sheets. */
+export function demoLog(): readonly Change[] {
+  const journal = newDemoJournal();
+  const shelf = writeShelf(journal);
+  const scenes = writeScenes(journal, shelf);
+  writeSheets(journal, shelf, scenes);
+  return journal.changes();
+}

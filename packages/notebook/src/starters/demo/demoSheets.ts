@@ -1,0 +1,220 @@
+import { handSd } from "@captray/science/exposure";
+import { kitOf, planOf } from "../../answers/index.ts";
+import type { Json, Mishap, Moment, RecordId, Scene, StepDate } from "../../records/index.ts";
+import { onDay } from "./demoDates.ts";
+import type { DemoJournal } from "./demoJournal.ts";
+import { type DemoScenes, dialReading } from "./demoScenes.ts";
+import type { DemoShelf } from "./demoShelf.ts";
+
+interface Given {
+  readonly timeS: number;
+  readonly manner: "ticks" | "counted" | "takenAsPlanned";
+  readonly corrected?: true;
+}
+
+/** Eight sheets, each at another point of its way. */
+export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: DemoScenes): void {
+  const onC = { result: "positive", paperBoxId: shelf.boxC, exposureIndexId: shelf.positiveC } as const;
+  const with210 = { lensId: shelf.lens210, stopId: shelf.stop210 };
+  const side = (holderId: RecordId, sideId: RecordId) => ({ holderSide: { holderId, sideId } });
+  const { sideLight, beforeTheShed, asNegative, ropeClose } = scenes;
+
+  const w28 = layOut(onDay(28, 20, 30), "W28", { ...onC, label: "hull only, side light" });
+  load(w28, onDay(28, 20, 30), side(shelf.holder3, shelf.side3a));
+  expose(w28, onDay(29, 10, 52), sideLight.id, with210, [
+    { timeS: 3.9, manner: "ticks" },
+    { timeS: 2.7, manner: "ticks" },
+  ]);
+  step(w28, onDay(29, 19, 30), "inProcessAt", "in the trays");
+  step(w28, onDay(29, 19, 58), "dryingAt", "drying");
+  step(w28, onDay(30, 10, 0), "measuredAt", "measured");
+  step(w28, onDay(30, 10, 20), "keptAt", "kept", {
+    rating: 4,
+    notes: "A sledge was pulled past at the fourth tick: cap on, waited, went on. Nothing of it shows. Good; keep.",
+  });
+
+  const w29 = layOut(onDay(29, 20, 10), "W29", { ...onC, label: "cap practice, 13 s" });
+  load(w29, onDay(29, 20, 10), side(shelf.holder2, shelf.side2a));
+  expose(w29, onDay(30, 14, 10), beforeTheShed.id, with210, [
+    { timeS: 6.4, manner: "counted" },
+    { timeS: 6.1, manner: "counted" },
+  ]);
+  mishap(w29, onDay(30, 14, 12), "knocked");
+  step(w29, onDay(30, 19, 40), "inProcessAt", "in the trays");
+  step(w29, onDay(30, 20, 5), "dryingAt", "drying");
+  step(w29, onDay(31, 9, 30), "measuredAt", "measured", {
+    rating: 2,
+    notes: "Counted in the head, two openings. The tripod was knocked between them: the jug has two handles.",
+  });
+
+  const w30 = layOut(onDay(29, 20, 14), "W30", { ...onC, label: "no flash, to compare" });
+  load(w30, onDay(29, 20, 14), side(shelf.holder2, shelf.side2b));
+  expose(w30, onDay(30, 14, 20), beforeTheShed.id, with210, [{ timeS: 13, manner: "ticks" }], {
+    notes: "Still in the holder: goes into the trays with the next ones.",
+  });
+
+  const w31 = layOut(onDay(30, 20, 20), "W31", {
+    ...onC,
+    label: "flash 4 s for the shed door",
+    flashPlanned: { timeS: 4, lampId: shelf.lamp, when: "beforeLoading" },
+  });
+  step(w31, onDay(30, 20, 31), "flashedAt", "flashed", { flashGivenS: 4 });
+  load(w31, onDay(30, 20, 40), side(shelf.holder2, shelf.side2a));
+
+  const w32 = layOut(onDay(30, 20, 44), "W32", { ...onC, label: "rope close" });
+  load(w32, onDay(30, 20, 44), side(shelf.holder3, shelf.side3a));
+
+  const w33 = layOut(onDay(30, 20, 50), "W33", {
+    result: "positive",
+    paperBoxId: shelf.boxD,
+    exposureIndexId: shelf.positiveD,
+    label: "first look at Box D",
+  });
+  load(w33, onDay(30, 20, 50), side(shelf.holder3, shelf.side3b));
+
+  readAgain(onDay(31, 14, 6));
+  expose(w31, onDay(31, 14, 12), beforeTheShed.id, with210, [{ timeS: 13.6, manner: "ticks", corrected: true }], {
+    notes: "First noted 13; the watch said 13.6.",
+  });
+  expose(w33, onDay(31, 14, 20), beforeTheShed.id, with210, [{ timeS: 25, manner: "ticks" }]);
+  expose(w32, onDay(31, 14, 40), ropeClose.id, { lensId: shelf.lens150, stopId: shelf.stop150 }, [
+    { timeS: 0, manner: "takenAsPlanned" },
+  ]);
+  mishap(w33, onDay(31, 14, 50), "exposedTwice");
+  step(w33, onDay(31, 14, 52), "discardedAt", "discarded", { notes: "The wrong side was drawn: exposed twice." });
+
+  const w34 = layOut(onDay(31, 16, 50), "W34", {
+    ...onC,
+    label: "bleach, fourth round",
+    notes: "Laid out. Only the number of bleach rounds is changed against W31.",
+  });
+  journal.write(onDay(31, 16, 52), "W34 planned", [
+    { id: w34.id, kind: "sheet", set: { sceneId: beforeTheShed.id, ...with210, handId: shelf.hand } },
+  ]);
+
+  const w35 = layOut(onDay(31, 17, 0), "W35", {
+    result: "negative",
+    paperBoxId: shelf.boxD,
+    exposureIndexId: shelf.negativeD,
+    label: "paper negative of the skiff",
+  });
+  plan(w35, onDay(31, 17, 2), asNegative.id, with210);
+  load(w35, onDay(31, 17, 5), side(shelf.holder3, shelf.side3b));
+
+  step(w31, onDay(31, 20, 2), "inProcessAt", "in the trays");
+  step(w32, onDay(31, 20, 4), "inProcessAt", "in the trays");
+  step(w31, onDay(31, 20, 24), "dryingAt", "drying", {
+    notes: "First noted 13; the watch said 13.6. Face up on glass.",
+  });
+
+  interface DemoSheet {
+    readonly id: RecordId;
+    readonly code: string;
+  }
+
+  function write({ id, code }: DemoSheet, at: Moment, what: string, set: Readonly<Record<string, Json>>): void {
+    journal.write(at, `${code} ${what}`, [{ id, kind: "sheet", set }]);
+  }
+
+  function layOut(at: Moment, code: string, set: Readonly<Record<string, Json>>): DemoSheet {
+    const sheet = { id: journal.idAt(at), code };
+    write(sheet, at, "laid out", { code, cameraId: shelf.camera, createdAt: at, ...set });
+    return sheet;
+  }
+
+  function load(sheet: DemoSheet, at: Moment, set: Readonly<Record<string, Json>>): void {
+    write(sheet, at, "loaded", { loadedAt: at, ...set });
+  }
+
+  function step(
+    sheet: DemoSheet,
+    at: Moment,
+    date: StepDate,
+    what: string,
+    set: Readonly<Record<string, Json>> = {},
+  ): void {
+    write(sheet, at, what, { [date]: at, ...set });
+  }
+
+  function mishap(sheet: DemoSheet, at: Moment, what: Mishap): void {
+    const id = journal.idAt(at);
+    write(sheet, at, "something went wrong", { [`mishaps.${id}.what`]: what, [`mishaps.${id}.notedAt`]: at });
+  }
+
+  /** Freezes the ledger of a scene on a sheet, and says how long the cap is to be off. */
+  function plan(sheet: DemoSheet, at: Moment, sceneId: RecordId, lens: Readonly<Record<string, Json>>): number {
+    write(sheet, at, "planned", { sceneId, handId: shelf.hand, ...lens });
+    const held = journal.peek(sheet.id);
+    const answered = planOf(
+      kitOf({
+        notebook: journal,
+        scene: journal.peek(sceneId) as Scene,
+        sheet: held?.kind === "sheet" ? held : undefined,
+      }),
+    );
+    if (answered.kind !== "plan") throw new Error(`The demo's sheet ${sheet.code} has no plan: ${answered.kind}.`);
+    const { answer, input } = answered;
+    write(sheet, at, "ledger kept", {
+      planned: {
+        timeS: answer.timeS,
+        ledger: plainCopy(answer.ledger),
+        input: plainCopy(input),
+        answer: plainCopy({ ...answer, ledger: [] }),
+        frozenAt: at,
+      },
+    });
+    return answer.timeS;
+  }
+
+  function expose(
+    sheet: DemoSheet,
+    at: Moment,
+    sceneId: RecordId,
+    lens: Readonly<Record<string, Json>>,
+    openings: readonly Given[],
+    set: Readonly<Record<string, Json>> = {},
+  ): void {
+    const wantedS = plan(sheet, at, sceneId, lens);
+    const fields: Record<string, Json> = { exposedAt: at, ...set };
+    let leftS = wantedS;
+    for (const { timeS, manner, corrected } of openings) {
+      const givenS = manner === "takenAsPlanned" ? wantedS : timeS;
+      const sd = Number(
+        handSd({ timeS: givenS, motorSdS: 0.1, weber: manner === "counted" ? 0.04 : 0.033 }).toFixed(4),
+      );
+      fields[`openings.${journal.idAt(at)}.opening`] = {
+        plannedS: leftS,
+        givenS: { value: givenS, sd },
+        manner,
+        handId: shelf.hand,
+        startedAt: at,
+        ...(corrected && { corrected }),
+      };
+      leftS = Math.max(0.1, leftS - givenS);
+    }
+    write(sheet, at, "exposed", fields);
+  }
+
+  /** One figure more for the hull: the light has not moved. */
+  function readAgain(at: Moment): void {
+    const hullId = beforeTheShed.areaIds.get("hull");
+    const readingId = journal.idAt(at);
+    journal.write(at, "hull read again", [
+      {
+        id: beforeTheShed.id,
+        kind: "scene",
+        set: {
+          [`readings.${readingId}.areaId`]: hullId ?? null,
+          [`readings.${readingId}.reading`]: dialReading({ text: "1/15", timeS: 1 / 16 }),
+          [`readings.${readingId}.takenAt`]: at,
+          [`areas.${hullId}.readingId`]: readingId,
+        },
+      },
+    ]);
+  }
+}
+
+/** Plain data without the keys that are not there. */
+function plainCopy(value: unknown): Json {
+  return JSON.parse(JSON.stringify(value)) as Json;
+}

@@ -1,0 +1,229 @@
+import type { RecordSet } from "../../journal/notebook.ts";
+import type { RecordId } from "../../records/index.ts";
+import { onDay } from "./demoDates.ts";
+import type { DemoJournal } from "./demoJournal.ts";
+
+const since = onDay(8, 18, 30);
+
+export type DemoShelf = ReturnType<typeof writeShelf>;
+
+/** Puts camera, lenses, meter, holders, paper and hand on the shelf; gives the ids that scenes and sheets need. */
+export function writeShelf(journal: DemoJournal) {
+  const newId = () => journal.idAt(since);
+  const id = {
+    camera: newId(),
+    lens210: newId(),
+    stop210: newId(),
+    lens150: newId(),
+    stop150: newId(),
+    meter: newId(),
+    lamp: newId(),
+    holder2: newId(),
+    side2a: newId(),
+    side2b: newId(),
+    holder3: newId(),
+    side3a: newId(),
+    side3b: newId(),
+    boxC: newId(),
+    boxD: newId(),
+    positiveC: newId(),
+    negativeC: newId(),
+    positiveD: newId(),
+    negativeD: newId(),
+    hand: newId(),
+  };
+  const sheet13x18 = { widthMm: 130, heightMm: 180 };
+  const things: RecordSet[] = [
+    {
+      id: id.camera,
+      kind: "camera",
+      set: {
+        name: "the box with the red bellows",
+        format: sheet13x18,
+        extensionLimits: { leastMm: 140, mostMm: 420 },
+        lastExtension: { value: 248, text: "248" },
+        createdAt: since,
+        notes: "A winter at a small river boatyard: invented, like everything in this notebook.",
+      },
+    },
+    {
+      id: id.lens210,
+      kind: "lens",
+      set: {
+        name: "210 mm",
+        sort: "lens",
+        markedFocalLengthMm: { value: 210, text: "210" },
+        glass: "standard",
+        transmission: { value: 0.83, sdStops: 0.1 },
+        imageCircleMm: 260,
+        [`stops.${id.stop210}.name`]: "the only one",
+        [`stops.${id.stop210}.marked`]: { value: 2 ** 3.5, text: "f/11", mark: true },
+        [`stops.${id.stop210}.measuredFNumber`]: { value: 11.4, sdStops: 0.03 },
+        [`stops.${id.stop210}.diameterMm`]: { value: 18.4, sd: 0.18 },
+        createdAt: since,
+        notes: "Four bare glass surfaces. The pupil was measured from the front with a ruler, 18.4 mm.",
+      },
+    },
+    {
+      id: id.lens150,
+      kind: "lens",
+      set: {
+        name: "150 mm",
+        sort: "lens",
+        markedFocalLengthMm: { value: 150, text: "150" },
+        infinityExtensionMm: { value: 152, sd: 0.5 },
+        glass: "standard",
+        imageCircleMm: 210,
+        [`stops.${id.stop150}.name`]: "wide open",
+        [`stops.${id.stop150}.marked`]: { value: 8, text: "f/8", mark: true },
+        assumed: ["glass"],
+        createdAt: since,
+        notes: "From a broken folding camera. Nothing of it is measured but where it stands for the far bank.",
+      },
+    },
+    {
+      id: id.meter,
+      kind: "meter",
+      set: {
+        name: "the grey one",
+        reads: "reflected",
+        lowestIso: 25,
+        meterK: 12.5,
+        readingSdStops: 0.15,
+        clickStops: 1 / 3,
+        assumed: ["meterK"],
+        createdAt: since,
+        notes: "Its dial ends at ISO 25, some four stops above this paper. Read at 100 all winter.",
+      },
+    },
+    {
+      id: id.lamp,
+      kind: "lamp",
+      set: { name: "desk lamp", sort: "filament", source: "filament:2700", createdAt: since },
+    },
+    {
+      id: id.holder2,
+      kind: "holder",
+      set: {
+        name: "2",
+        format: sheet13x18,
+        [`sides.${id.side2a}.name`]: "A",
+        [`sides.${id.side2b}.name`]: "B",
+        createdAt: since,
+      },
+    },
+    {
+      id: id.holder3,
+      kind: "holder",
+      set: {
+        name: "3",
+        format: sheet13x18,
+        [`sides.${id.side3a}.name`]: "A",
+        [`sides.${id.side3b}.name`]: "B",
+        createdAt: since,
+        notes: "Side A is stiff: push until it clicks.",
+      },
+    },
+    {
+      id: id.boxC,
+      kind: "paperBox",
+      set: {
+        name: "Box C",
+        size: sheet13x18,
+        sheetsLeft: 14,
+        sensitivity: "blue",
+        grade: "1",
+        finish: "gloss",
+        openedAt: onDay(9, 19, 0),
+        createdAt: onDay(9, 19, 0),
+        notes: "25 when it was opened.",
+      },
+    },
+    {
+      id: id.boxD,
+      kind: "paperBox",
+      set: {
+        name: "Box D",
+        size: sheet13x18,
+        sheetsLeft: 23,
+        sensitivity: "variableContrast",
+        createdAt: onDay(30, 17, 10),
+        notes: "25 when it was opened. Nothing measured yet.",
+      },
+    },
+    {
+      id: id.positiveC,
+      kind: "exposureIndex",
+      set: {
+        paperBoxId: id.boxC,
+        result: "positive",
+        value: { value: 1.4, sdStops: 0.15 },
+        text: "1.4",
+        found: {
+          how: "ownSheets",
+          source: "daylight:5500",
+          glass: "standard",
+          meterId: id.meter,
+          timesS: [6, 9, 12.5, 13, 18, 26],
+        },
+        createdAt: onDay(28, 21, 0),
+        notes: "Six sheets, W22 to W27, made before this notebook was begun: 210 mm lens, daylight.",
+      },
+    },
+    guess(id.negativeC, id.boxC, "negative", 2),
+    guess(id.positiveD, id.boxD, "positive", 0.7),
+    guess(id.negativeD, id.boxD, "negative", 2),
+    {
+      id: id.hand,
+      kind: "hand",
+      set: {
+        name: "the hand at the cap",
+        toTicks: { biasS: { value: 0, sd: 0.07 }, motorSdS: 0.1, weber: 0.033, openings: 40, by: "cap" },
+        counted: {
+          biasS: { value: 0, sd: 0.1 },
+          rate: { value: 0.95, sd: 0.01 },
+          motorSdS: 0.1,
+          weber: 0.04,
+          openings: 24,
+          by: "cap",
+        },
+        createdAt: onDay(22, 16, 0),
+      },
+    },
+  ];
+  const atOnce = (wanted: readonly string[]) => things.filter((one) => wanted.includes(one.kind));
+  journal.write(since, "camera, lenses, meter and holders", atOnce(["camera", "lens", "meter", "lamp", "holder"]));
+  journal.write(
+    onDay(9, 19, 0),
+    "a box of paper",
+    things.filter((one) => one.id === id.boxC),
+  );
+  journal.write(onDay(22, 16, 0), "cap practice", atOnce(["hand"]));
+  journal.write(
+    onDay(28, 21, 0),
+    "exposure index of Box C from six sheets",
+    things.filter((one) => one.id === id.positiveC || one.id === id.negativeC),
+  );
+  journal.write(
+    onDay(30, 17, 12),
+    "another box of paper",
+    things.filter((one) => [id.boxD, id.positiveD, id.negativeD].includes(one.id as RecordId)),
+  );
+  return id;
+}
+
+function guess(id: RecordId, paperBoxId: RecordId, result: "negative" | "positive", value: number): RecordSet {
+  return {
+    id,
+    kind: "exposureIndex",
+    set: {
+      paperBoxId,
+      result,
+      value: { value, sdStops: 0.7 },
+      text: String(value),
+      found: { how: "guessed" },
+      assumed: ["value"],
+      createdAt: onDay(30, 17, 12),
+    },
+  };
+}

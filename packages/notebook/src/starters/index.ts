@@ -1,0 +1,1 @@
+export { type FillDemoInput, fillDemo } from "./demo/fillDemo.ts";
