@@ -270,6 +270,7 @@ describe("the codes of the contract, each provoked once", () => {
     ],
     ["dayOfYear", { year: 2026, month: 2, day: 29 }, "outOfRange", "/day"],
     ["airMass", { altitudeDeg: 0 }, "sunBelowHorizon", "/altitudeDeg"],
+    ["airMass", { altitudeDeg: 91 }, "outOfRange", "/altitudeDeg"],
     ["daylight", { altitudeDeg: 15, dayOfYear: 367 }, "outOfRange", "/dayOfYear"],
     [
       "altitudeForTime",
@@ -295,6 +296,26 @@ describe("the codes of the contract, each provoked once", () => {
   ])("%s %j: %s at %s [docs/guide/terminal.md]", (name, input, code, path) => {
     const { document, exit } = answerFormula(formulaOf(name), input);
     expect([exit, document.error]).toEqual([2, expect.objectContaining({ code, path })]);
+  });
+});
+
+describe("the limits that the terminal states are those of science", () => {
+  // Whole numbers from 1 up: the terminal tells 0 and less by the code that its contract has for them.
+  const toldApart = new Set(["openings", "month", "day", "dayOfYear"]);
+
+  it.each(all)("%s: what lies outside has the same code in both", (name, each) => {
+    const ask = Object.values(science).find((folder) => Object.hasOwn(folder, name))?.[name];
+    for (const key of each.keys) {
+      for (const value of [-1, 0, 0.5, 1.5, -1000, 3000]) {
+        const result = readInput(each.input, { ...each.example, [key]: value });
+        if (!("fault" in result) || !/^\/\w+$/.test(result.fault.pointer)) continue;
+        if (["wrongType", "tooFew"].includes(result.fault.code)) continue;
+        if (toldApart.has(key) && value <= 0) continue;
+        const read = readInput(each.input, each.example) as { value: object };
+        const refused = () => ask?.({ ...read.value, [key]: value });
+        expect(refused, `${key} ${value}`).toThrow(expect.objectContaining({ code: result.fault.code }));
+      }
+    }
   });
 });
 

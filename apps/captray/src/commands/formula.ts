@@ -125,9 +125,12 @@ function helpOf(chosen: Formula | undefined): string {
   return helpText({
     usage: `captray formula ${chosen.name} [FILE]`,
     job: chosen.does,
-    keys: keyLines(chosen.input),
+    keys: keyLines(publishedFormula(chosen).input),
     more: [
-      `Answers: ${chosen.outputText} Units: ${chosen.units}. Source: ${chosen.source}.`,
+      "Answers:",
+      ...keyLines(publishedFormula(chosen).output, "answer"),
+      "",
+      `Source: ${chosen.source} (keys of docs/SOURCES.md).`,
       ...(chosen.codes.length === 0 ? [] : [`Refused beside the general faults: ${chosen.codes.join(", ")}.`]),
     ],
     example: `echo '${JSON.stringify(chosen.example)}' | npx captray formula ${chosen.name}`,

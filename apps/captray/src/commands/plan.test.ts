@@ -41,7 +41,7 @@ function rounded(value: unknown): unknown {
 describe("the recorded run: an upturned hull at 300 mm, snow three stops above it", () => {
   const answer = answerOf(recorded.input);
 
-  it("answers what was worked out apart from it, to six decimals [fixtures/plan-hull-and-snow.json]", () => {
+  it("answers what was worked out apart from it, to six decimals [peer: runners/plan_hull_and_snow.py]", () => {
     const ledger = answer.ledger.map(({ line, stops }) => ({ line, stops }));
     const { said: _, ...numbers } = answer;
     expect(rounded({ ...numbers, ledger })).toEqual(recorded.output);
@@ -51,7 +51,7 @@ describe("the recorded run: an upturned hull at 300 mm, snow three stops above i
     expect(answer.timeS).toBeCloseTo((1 / 16) * 2 * 1.25 ** 2 * (100 / 1.5), 10);
   });
 
-  it("8 s is told as the bellows forgotten [fixtures/plan-hull-and-snow.json]", () => {
+  it("8 s is told as the bellows forgotten [peer: runners/plan_hull_and_snow.py]", () => {
     const { first, ...others } = recorded.said;
     expect(rounded(answer.said)).toMatchObject(others);
     expect(rounded(answer.said?.ranked[0])).toEqual(first);

@@ -31,7 +31,12 @@ export const plan: Command = {
       usage: "captray plan [FILE] [--batch]",
       job: plan.job,
       keys: keyLines(declared),
-      more: ["captray schema plan prints what it answers, and all limits, as JSON Schema."],
+      more: [
+        "Answers:",
+        ...keyLines(plan.published.output, "answer"),
+        "",
+        "captray schema plan prints all of it, with limits, as JSON Schema.",
+      ],
       example,
     }),
   run: ({ positionals: [file], batch, terminal }) => (batch ? answerLines : answerOne)(terminal, file, answerPlan),

@@ -9,7 +9,8 @@ export interface About {
   readonly choices?: readonly string[];
   /** The refusal for a number outside the limits, where it is not the general one. */
   readonly code?: string;
-  /** The refusal for a number above the upper limit only. */
+  /** The refusal for a number below the lower limit, or above the upper one, only. */
+  readonly codeBelow?: string;
   readonly codeAbove?: string;
   /** How many a list needs. */
   readonly leastItems?: number;
@@ -36,6 +37,7 @@ export interface Limits {
   readonly most?: number;
   readonly below?: number;
   readonly code?: string;
+  readonly codeBelow?: string;
   readonly codeAbove?: string;
   readonly notZero?: boolean;
 }

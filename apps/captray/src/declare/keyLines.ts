@@ -3,39 +3,37 @@ import { bare, isKinds, shapeOf, wordsOf } from "./shapeOf.ts";
 
 type Schema = z.core.$ZodType;
 
+/** Keys of an input say whether they are required; those of an answer are always there. */
+type Side = "input" | "answer";
+
 /** The keys of a declared object as lines of help: name, unit, what it is, default; nested keys below theirs. */
-export function keyLines(declared: Schema, indent = "  "): readonly string[] {
+export function keyLines(declared: Schema, side: Side = "input", indent = "  "): readonly string[] {
   const { schema } = bare(declared);
   if (isKinds(schema)) {
-    return schema._zod.def.options.flatMap((option) => [
-      `${indent}(${Object.entries(shapeOf(option) ?? {})
-        .slice(0, 1)
-        .map(([key, field]) => `${key} ${wordsOf(field).join(" or ")}`)
-        .join("")})`,
-      ...keyLines(option, indent),
-    ]);
+    const { discriminator, options } = schema._zod.def;
+    return options.flatMap((option) => {
+      const words = wordsOf(shapeOf(option)?.[discriminator]).join(" or ");
+      return [`${indent}with ${discriminator} ${words}:`, ...keyLines(option, side, `${indent}  `)];
+    });
   }
-  const element = elementOf(schema);
-  if (element !== undefined) return keyLines(element, indent);
+  if (schema._zod.def.type === "array") return keyLines(schema._zod.def.element, side, indent);
   return Object.entries(shapeOf(schema) ?? {}).flatMap(([key, field]) => [
-    `${indent}${key}${detailsOf(field)}`,
-    ...keyLines(field, `${indent}  `),
+    `${indent}${key}${detailsOf(field, side)}`,
+    ...keyLines(field, side, `${indent}  `),
   ]);
 }
 
-function elementOf(schema: z.core.$ZodTypes): Schema | undefined {
-  const { def } = schema._zod;
-  return def.type === "array" ? def.element : undefined;
-}
-
-function detailsOf(field: Schema): string {
-  const { about, preset, required } = bare(field);
+function detailsOf(field: Schema, side: Side): string {
+  const { about, preset, required, nullable, schema } = bare(field);
+  const isObject = shapeOf(schema) !== undefined;
   const words = wordsOf(field);
   const parts = [
     ...(about.unit ? [`in ${about.unit}`] : []),
-    ...(required ? ["required"] : []),
-    ...(preset === undefined ? [] : [`default ${JSON.stringify(preset.value)}`]),
+    ...(required && side === "input" ? ["required"] : []),
+    ...(nullable && side === "answer" ? ["or null"] : []),
+    ...(preset === undefined || isObject ? [] : [`default ${JSON.stringify(preset.value)}`]),
   ];
-  const choices = words.length > 1 ? ` One of ${words.map((word) => `"${word}"`).join(", ")}.` : "";
-  return `${parts.length === 0 ? "" : ` (${parts.join(", ")})`}: ${about.description ?? ""}${choices}`;
+  const choices = words.length > 1 ? [`One of ${words.map((word) => `"${word}"`).join(", ")}.`] : [];
+  const said = [...(about.description ? [about.description] : []), ...choices].join(" ");
+  return `${parts.length === 0 ? "" : ` (${parts.join(", ")})`}${said === "" ? "" : `: ${said}`}`;
 }

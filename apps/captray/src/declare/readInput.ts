@@ -147,7 +147,7 @@ function outside(
   const isBelow = issue.code === "too_small";
   const facts = { [key]: value, ...(isBelow ? { least: issue.minimum } : { most: issue.maximum }) };
   const general = isBelow ? codeBelow(value, Number(issue.minimum), issue.inclusive === true) : "outOfRange";
-  reading.values.push({ code: about.code ?? (isBelow ? undefined : about.codeAbove) ?? general, pointer, facts });
+  reading.values.push({ code: about.code ?? (isBelow ? about.codeBelow : about.codeAbove) ?? general, pointer, facts });
 }
 
 /** A number at or below zero has a code of its own wherever zero is the bound or lies below it. */

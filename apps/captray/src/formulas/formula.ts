@@ -87,8 +87,13 @@ function textOf(output: Schema): string {
 
 function unitsOf(output: Schema): string {
   const fields = fieldsOf(output);
-  if (fields.length === 0) return about.get(output)?.unit || "none";
-  return fields.map(([key, field]) => `${key} ${about.get(field)?.unit || "none"}`).join(", ");
+  if (fields.length === 0) return unitOf(output);
+  return fields.map(([key, field]) => `${key} ${unitOf(field)}`).join(", ");
+}
+
+function unitOf(field: Schema): string {
+  const { def } = bare(field).schema._zod;
+  return about.get(def.type === "array" ? def.element : field)?.unit || "none";
 }
 
 /** The keys of an answer, those of the items where the answer is a list of objects. */

@@ -41,7 +41,7 @@ const constant = preset(0.65, positive("", "Constant q of the camera equation, s
 const intensityCd = positive("cd", "Luminous intensity.");
 const distanceM = number("m", "From the lamp.", { above: 0, code: "distanceNotPositive" });
 const dayOfYear = whole("", "Day of the year; 1 January is 1.", { least: 1, most: 366 });
-const altitudeDeg = number("°", "Height of the sun.", { above: 0, most: 90, code: "sunBelowHorizon" });
+const altitudeDeg = number("°", "Height of the sun.", { above: 0, most: 90, codeBelow: "sunBelowHorizon" });
 const sky = (words: "clear" | "overcast") => preset(words, word(["clear", "partlyCloudy", "overcast"], "The sky."));
 const airMassRule = preset("kastenYoung", word(["kastenYoung", "secant"], "How the air mass is reckoned."));
 const source = lightSource("The light:");

@@ -35,6 +35,7 @@ const transmission = number("", "Share of the light that passes.", {
 const shareOfFocal = number("", "Share of the focal length by which the paper's focus is shorter.", {
   least: 0,
   below: 0.1,
+  code: "outOfRange",
 });
 
 const answerMagnification = number("", "Magnification on the paper.");
@@ -242,8 +243,11 @@ export const opticsFormulas: readonly Formula[] = [
     name: "crownFocusShare",
     does: "By what share of its focal length an uncorrected crown lens focuses shorter for the paper than for the eye.",
     input: object({
-      paperNm: preset(425, number("nm", "The middle of what the paper sees.", { least: 310, most: 2325 })),
-      eyeNm: preset(555, number("nm", "What the eye focuses by.", { least: 310, most: 2325 })),
+      paperNm: preset(
+        425,
+        number("nm", "The middle of what the paper sees.", { least: 310, most: 2325, code: "outOfRange" }),
+      ),
+      eyeNm: preset(555, number("nm", "What the eye focuses by.", { least: 310, most: 2325, code: "outOfRange" })),
     }),
     output: number("", "Share of the focal length; below 0 if the paper sees redder than the eye."),
     source: "crown-dispersion, none",

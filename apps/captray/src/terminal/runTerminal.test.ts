@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -276,4 +276,39 @@ describe("help is plain text: job, keys, an example to paste, exit codes [docs/g
       expect([words, result.exit, result.notes]).toEqual([words, 0, ""]);
     }
   }, 60_000);
+});
+
+describe("the guide", () => {
+  const page = readFileSync(new URL("../../../../docs/guide/terminal.md", import.meta.url), "utf8");
+
+  it("prints what the program answers", async () => {
+    const blocks = [...page.matchAll(/```(sh|json)\n(.+?)\n```/gs)].map(([, kind, text = ""]) => ({ kind, text }));
+    let checked = 0;
+    for (const [index, { kind, text }] of blocks.entries()) {
+      const next = blocks[index + 1];
+      if (kind !== "sh") continue;
+      const quoted = [...text.matchAll(/'(\{.+?\})'/g)].map(([, input]) => input);
+      const { exit, out } = await run(text.split("npx captray ")[1] ?? "", { input: quoted.join("\n") });
+      expect(exit).toBe(0);
+      if (next?.kind === "json") expect(out).toBe(`${next.text}\n`);
+      checked += 1;
+    }
+    expect(checked).toBe(3);
+  });
+
+  it("prints the refusal it shows", async () => {
+    const { notes } = await run("formula bellowsFactor", { input: '{"focalLengthMm":210,"extensionMm":180}' });
+    expect(page).toContain(notes.trimEnd());
+  });
+
+  it("shows the beginning of the plan as it is", async () => {
+    const input = /echo '(\{"lens.+?\})' \|/.exec(page)?.[1] ?? "";
+    const { timeS, timeStops, timeIntervalS } = JSON.parse((await run("plan", { input })).out);
+    const cut = (value: number) => `${Math.floor(value * 100) / 100}…`.replace(/\.(\d)…/, ".$10…");
+    const { low, high } = timeIntervalS;
+    expect(page).toContain(
+      `"timeS":${cut(timeS)},"timeStops":{"value":${cut(timeStops.value)},"sd":${cut(timeStops.sd)}}`,
+    );
+    expect(page).toContain(`{"low":${cut(low)},"high":${cut(high)}}`);
+  });
 });
