@@ -94,6 +94,40 @@ describe("ledgerWords", () => {
     expect(words.hand?.name).toBe("Your hand on the cap");
   });
 
+  it("every number in a sentence is that of the line [numbers by hand]", () => {
+    const plain = wordsOf(boatyard);
+    expect(plain.exposureIndex?.ground).toBe(
+      "From ISO 100 on the dial to EI 1.5 the paper needs 67 times the light, +6.1 stops.",
+    );
+    expect(plain.extension?.ground).toBe(
+      "At 300 mm a 240 mm lens draws the subject 0.25 times its size, so the paper gets 1.56 times less light.",
+    );
+    expect(plain.hand?.ground).toBe(
+      "At 13 s a hand even to ±1.1 s is out by no more than 0.12 stop nine times in ten.",
+    );
+    expect(plain.longExposure?.ground).toContain("at 13 s nothing is counted, and the doubt is ±0.28 stop");
+    // 2.885 / (240 · 1.25) stop a millimetre; 2 log2(1 + 0.5 / 21.2) for half a millimetre of the pupil.
+    expect(plain.extension?.surer).toContain("0.01 stop");
+    expect(plain.aperture?.surer).toContain("0.067 stop");
+    // 1.645 · √(0.10² + 0.15²/3)
+    expect(plain.reading?.surer).toContain("±0.22 stop");
+    const filtered = wordsOf(scenes[5] as PlanInput);
+    expect(filtered.filters?.sum).toBe("log2(2) + 0.9 ÷ 0.301 − 0.5 = +3.49");
+    expect(filtered.colourOfLight?.ground).toBe(
+      "Of a 2856 K filament lamp a blue-sensitive paper sees 1.8 stops less than the meter, so 1.8 stops are added.",
+    );
+    const glass = wordsOf(scenes[11] as PlanInput).transmission;
+    expect(glass?.ground).toBe(
+      "The lens lets 60 % of the light through and the meter supposes 90 %, so 0.58 stop is added.",
+    );
+    expect(wordsOf(scenes[8] as PlanInput).longExposure?.ground).toBe(
+      "By exponent 0.85 from 1 s the metered 13 s needs 20 s, so 0.65 stop is added.",
+    );
+    expect(wordsOf(pinhole).reading?.ground).toBe(
+      "The meter gave 32 cd/m², which is 5h05 at f/375 and EI 3: +14.2 stops from one second.",
+    );
+  });
+
   it("lengths in inches where asked [wording]", () => {
     const words = wordsOf(boatyard, "inch");
     expect(words.extension?.name).toBe("Extension 11 13/16 in");
