@@ -26,7 +26,8 @@ export const supposedSource = "daylight:5500";
  *
  * The ground is the scene's placed area, without one the mean of all readings. Of a lens the measured values go before the marked ones,
  * and where its infinity extension is known only the travel beyond it counts. An exposure index found with own sheets already holds light,
- * lens and meter; a told or guessed one is taken for daylight until the scene says which light there is.
+ * lens and meter, and with the same meter also that meter's doubt; a told or guessed one is taken for daylight until the scene says which
+ * light there is.
  */
 export function planInputOf(kit: Kit): PlanInputOf {
   const { scene, exposureIndex } = kit;
@@ -93,7 +94,13 @@ function lensOf({ lens, scene }: Kit, missing: MissingPart[]): PlanLens | PlanPi
     if (lens.holeMm === undefined) missing.push("aperture");
     if (extensionMm === undefined) missing.push("pinholeExtension");
     if (lens.holeMm === undefined || extensionMm === undefined) return undefined;
-    return { kind: "pinhole", holeMm: lens.holeMm.value, extensionMm, ...glass };
+    return {
+      kind: "pinhole",
+      holeMm: lens.holeMm.value,
+      extensionMm,
+      apertureSdStops: sdStopsOf(lens.holeMm),
+      ...glass,
+    };
   }
   const focalLengthMm = lens.measuredFocalLengthMm?.value ?? lens.markedFocalLengthMm?.value;
   const aperture = apertureOf(lens, scene);
@@ -113,9 +120,20 @@ function apertureOf(lens: Lens, scene: Scene): Partial<PlanLens> | undefined {
       ...(marked && { markedFNumber: marked.value }),
     };
   }
-  if (stop?.diameterMm) return { diameterMm: stop.diameterMm.value, ...(marked && { markedFNumber: marked.value }) };
+  if (stop?.diameterMm) {
+    return {
+      diameterMm: stop.diameterMm.value,
+      apertureSdStops: sdStopsOf(stop.diameterMm),
+      ...(marked && { markedFNumber: marked.value }),
+    };
+  }
   if (marked) return { fNumber: marked.value, fNumberMarked: marked.mark === true };
   return undefined;
+}
+
+/** The doubt of a diameter as stops of light. */
+function sdStopsOf({ value, sd }: { readonly value: number; readonly sd: number }): number {
+  return (2 * sd) / (value * Math.LN2);
 }
 
 function focusOf({ focus, focusSdStops }: Scene, lens: Lens | undefined): PlanFocus | undefined {
@@ -192,18 +210,25 @@ function incidentGround(reading: Reading | undefined): boolean {
   return reading.way === "illuminance" || ("kind" in reading && reading.kind === "incident");
 }
 
-/** The meter's own offset; an index found with own sheets holds that of the meter used then. */
+/**
+ * The meter's own offset and doubt; an index found with own sheets holds those of the meter used then. Without a meter
+ * in the scene it is taken to be that one.
+ */
 function meterOf({ meter, meterThen, exposureIndex }: Kit, incident: boolean): PlanMeter {
+  const ownSheets = exposureIndex?.found.how === "ownSheets";
+  const sameMeter = ownSheets && (meter === undefined || meterThen === undefined);
   const own = meter?.offsetStops?.value ?? 0;
-  const inIndex =
-    exposureIndex?.found.how === "ownSheets" ? (meterThen ? (meterThen.offsetStops?.value ?? 0) : own) : 0;
-  const sdStops = incident ? meter?.incidentSdStops : meter?.reflectedSdStops;
+  const inIndex = ownSheets && meterThen !== undefined ? (meterThen.offsetStops?.value ?? 0) : 0;
+  const offsetStops = sameMeter ? 0 : own - inIndex;
+  // A meter that reads both ways has two constants, and the sheets were read by the reflected one.
+  const doubtInIndex = sameMeter && (!incident || meter?.reads === "incident");
+  const sdStops = doubtInIndex ? 0 : incident ? meter?.incidentSdStops : meter?.reflectedSdStops;
   return {
     ...(meter?.meterK !== undefined && { meterK: meter.meterK }),
     ...(meter?.meterC !== undefined && { meterC: meter.meterC }),
     ...(sdStops !== undefined && { sdStops }),
     ...(meter?.readingSdStops !== undefined && { readingSdStops: meter.readingSdStops }),
-    ...(own !== inIndex && { offsetStops: own - inIndex }),
+    ...(offsetStops !== 0 && { offsetStops }),
     ...(meter?.clickStops !== undefined && { clickStops: meter.clickStops }),
   };
 }

@@ -22,15 +22,15 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
   const w28 = layOut(onDay(28, 20, 30), "W28", { ...onC, label: "hull only, side light" });
   load(w28, onDay(28, 20, 30), side(shelf.holder3, shelf.side3a));
   expose(w28, onDay(29, 10, 52), sideLight.id, with210, [
-    { timeS: 3.9, manner: "ticks" },
-    { timeS: 2.7, manner: "ticks" },
+    { timeS: 8.3, manner: "ticks" },
+    { timeS: 4.8, manner: "ticks" },
   ]);
   step(w28, onDay(29, 19, 30), "inProcessAt", "in the trays");
   step(w28, onDay(29, 19, 58), "dryingAt", "drying");
   step(w28, onDay(30, 10, 0), "measuredAt", "measured");
   step(w28, onDay(30, 10, 20), "keptAt", "kept", {
     rating: 4,
-    notes: "A sledge was pulled past at the fourth tick: cap on, waited, went on. Nothing of it shows. Good; keep.",
+    notes: "A sledge was pulled past at the eighth tick: cap on, waited, went on. Nothing of it shows. Good; keep.",
   });
 
   const w29 = layOut(onDay(29, 20, 10), "W29", { ...onC, label: "cap practice, 13 s" });
@@ -76,7 +76,7 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
   expose(w31, onDay(31, 14, 12), beforeTheShed.id, with210, [{ timeS: 13.6, manner: "ticks", corrected: true }], {
     notes: "First noted 13; the watch said 13.6.",
   });
-  expose(w33, onDay(31, 14, 20), beforeTheShed.id, with210, [{ timeS: 25, manner: "ticks" }]);
+  expose(w33, onDay(31, 14, 20), beforeTheShed.id, with210, [{ timeS: 27, manner: "ticks" }]);
   expose(w32, onDay(31, 14, 40), ropeClose.id, { lensId: shelf.lens150, stopId: shelf.stop150 }, [
     { timeS: 0, manner: "takenAsPlanned" },
   ]);
