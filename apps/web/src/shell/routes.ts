@@ -55,6 +55,8 @@ const routes: readonly Route[] = [
   line("/camera/now/:id", () => import("../rooms/camera/readingNow/ReadingNow.tsx")),
   line("/camera/cap/:id", () => import("../rooms/camera/capPage/CapPage.tsx"), { bare: true }),
   line("/camera/:id", () => import("../rooms/camera/scene/ScenePage.tsx")),
+  line("/logbook", () => import("../rooms/logbook/Logbook.tsx")),
+  line("/logbook/:id", () => import("../rooms/logbook/Logbook.tsx")),
 ];
 
 /** The screen of a path, or nothing where there is none. */

@@ -17,7 +17,7 @@ export function CapSettingsPage({
   readonly cap: CapInHand;
   readonly onDone: () => void;
 }) {
-  const { settings, set } = cap;
+  const { settings, set, sounds, setSounds } = cap;
   return (
     <Page title="How it is given" aside={<Word onPress={onDone}>Done</Word>}>
       <div className="Camera-CapSettings">
@@ -50,8 +50,8 @@ export function CapSettingsPage({
           <Choice
             label="Sound"
             labelUnseen
-            value={settings.sound ? "on" : "off"}
-            onChoose={(sound) => set({ ...settings, sound: sound === "on" })}
+            value={sounds ? "on" : "off"}
+            onChoose={(sound) => setSounds(sound === "on")}
             options={[
               { value: "on", name: "with sound" },
               { value: "off", name: "without", detail: "the figure and the phone’s shake remain" },

@@ -5,18 +5,17 @@ import type { CapWay } from "./capPlan.ts";
 export interface CapSettings {
   readonly way: CapWay;
   readonly countIn: boolean;
-  readonly sound: boolean;
 }
 
 const name = "captray-cap-settings";
-const start: CapSettings = { way: "ticks", countIn: true, sound: true };
+const start: CapSettings = { way: "ticks", countIn: true };
 
-/** What was chosen last on this device; where nothing was, to the ticks, counted in, with sound. */
+/** What was chosen last on this device; where nothing was, to the ticks, counted in. */
 export function readCapSettings(mirror: Mirror): CapSettings {
   const held = mirror.read(name);
   if (typeof held !== "object" || held === null) return start;
-  const { way, countIn, sound } = held as Partial<Record<keyof CapSettings, unknown>>;
-  return { way: way === "counted" ? "counted" : "ticks", countIn: countIn !== false, sound: sound !== false };
+  const { way, countIn } = held as Partial<Record<keyof CapSettings, unknown>>;
+  return { way: way === "counted" ? "counted" : "ticks", countIn: countIn !== false };
 }
 
 /** Remembers how it is given. */

@@ -305,15 +305,15 @@ export function strippedWords({ state, code }: { readonly state: CapState; reado
 }
 
 interface Devices {
-  readonly settings: { readonly sound: boolean };
+  readonly sounds: boolean;
   readonly sound: "sounding" | "asleep" | "missing";
   readonly shakes: boolean;
   readonly wake: "held" | "refused" | "missing" | "released" | null;
 }
 
 /** What this machine will not do for the exposure, before it begins; nothing where all is well. */
-export function deviceWords({ settings, sound, shakes, wake }: Devices): string | null {
-  const quiet = !settings.sound || sound === "missing";
+export function deviceWords({ sounds, sound, shakes, wake }: Devices): string | null {
+  const quiet = !sounds || sound === "missing";
   const words = [
     quiet
       ? shakes
@@ -326,14 +326,14 @@ export function deviceWords({ settings, sound, shakes, wake }: Devices): string 
 }
 
 /** What this machine can do, one line each. */
-export function machineWords({ settings, sound, shakes, wake }: Devices): readonly string[] {
+export function machineWords({ sounds, sound, shakes, wake }: Devices): readonly string[] {
   const soundWords = {
     sounding: "Sound: heard.",
     asleep: "Sound: begins with the first touch at the cap.",
     missing: "Sound: this machine gives none. The figure and the strokes show every tick.",
   };
   return [
-    settings.sound ? soundWords[sound] : "Sound: off.",
+    sounds ? soundWords[sound] : "Sound: off.",
     shakes ? "Shake: with every tick, long at the end." : "Shake: this machine has none.",
     wake === "held"
       ? "Screen: stays awake at the cap."

@@ -5,6 +5,8 @@ import { momentNow } from "../../../devices/momentNow.ts";
 import { listenForPress } from "../../../devices/pressKeys.ts";
 import type { SoundState } from "../../../devices/soundClock.ts";
 import { holdWakeLock, type WakeState } from "../../../devices/wakeLock.ts";
+import { changeSettings } from "../../../kit/notebook/house.ts";
+import { useSettings } from "../../../kit/notebook/useSettings.ts";
 import { capCues } from "./capCues.ts";
 import { capDevices } from "./capDevices.ts";
 import { capPlanOf, practiceOf } from "./capHand.ts";
@@ -24,6 +26,8 @@ export interface CapInHand {
   readonly nowMs: number;
   readonly practice: Practice | null;
   readonly settings: CapSettings;
+  /** Whether this device may sound at all. */
+  readonly sounds: boolean;
   readonly sound: SoundState;
   readonly shakes: boolean;
   readonly wake: WakeState | null;
@@ -31,6 +35,7 @@ export interface CapInHand {
   readonly keeping: "kept" | "onItsWay" | "failed";
   readonly happen: (event: Happening) => void;
   readonly set: (settings: CapSettings) => void;
+  readonly setSounds: (on: boolean) => void;
   readonly wakeSound: () => void;
 }
 
@@ -46,6 +51,7 @@ export function useCapPage({
 }): CapInHand {
   const mirrored = capMirrorName(sheet.id);
   const [settings, setSettings] = useState(() => readCapSettings(mirror));
+  const { sounds } = useSettings();
   const [state, setState] = useState(() => opened(notebook, sheet, settings));
   const [nowMs, setNowMs] = useState(clock.nowMs);
   const [heard, setHeard] = useState<SoundState>(sound.state);
@@ -137,7 +143,7 @@ export function useCapPage({
     if (runKey === "" || run.current === null) return;
     const stop = sound.run({
       ...run.current,
-      audible: settings.sound,
+      audible: sounds,
       onCue: ({ kind }) => {
         shaker.shake(kind);
         happen({ kind: "tick" });
@@ -147,14 +153,14 @@ export function useCapPage({
       stop();
       shaker.still();
     };
-  }, [runKey, settings.sound, happen]);
+  }, [runKey, sounds, happen]);
 
   const atTheCap = phase.name !== "after";
   useEffect(() => (atTheCap ? holdWakeLock({ onState: setWake }) : undefined), [atTheCap]);
 
   const wakeSound = useCallback(() => {
-    if (settings.sound) void sound.wake().then(setHeard);
-  }, [settings.sound]);
+    if (sounds) void sound.wake().then(setHeard);
+  }, [sounds]);
 
   useEffect(() => {
     if (!keysOn || !atTheCap) return;
@@ -178,17 +184,21 @@ export function useCapPage({
     [notebook, sheet, happen],
   );
 
+  const setSounds = useCallback((on: boolean) => void changeSettings({ sounds: on }), []);
+
   return {
     state,
     nowMs,
     practice,
     settings,
+    sounds,
     sound: heard,
     shakes: shaker.possible,
     wake,
     keeping,
     happen,
     set,
+    setSounds,
     wakeSound,
   };
 }

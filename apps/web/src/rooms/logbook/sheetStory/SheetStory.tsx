@@ -1,0 +1,248 @@
+import type { Notebook } from "@captray/notebook/journal";
+import type { Sheet } from "@captray/notebook/records";
+import { formatStops } from "@captray/science/notation";
+import { useEffect, useState } from "react";
+import { Button } from "../../../kit/Button.tsx";
+import { Estimate } from "../../../kit/Estimate.tsx";
+import { goTo } from "../../../kit/goTo.ts";
+import { LedgerOfPlan } from "../../../kit/ledgerOfPlan/LedgerOfPlan.tsx";
+import { useSettings } from "../../../kit/notebook/useSettings.ts";
+import { Page } from "../../../kit/Page.tsx";
+import { Section } from "../../../kit/Section.tsx";
+import { Word } from "../../../kit/Word.tsx";
+import { useLight } from "../../../look/light.ts";
+import { dayWords, timeWords } from "../logbookWords.ts";
+import type { FrozenLedger } from "./frozenLedger.ts";
+import type { StoryView } from "./storyView.ts";
+import { useSheetStory } from "./useSheetStory.ts";
+import "./SheetStory.css";
+
+/** Everything known of one sheet, on one page. */
+export function SheetStory({
+  notebook,
+  sheet,
+  closeTo,
+}: {
+  readonly notebook: Notebook;
+  readonly sheet: Sheet;
+  readonly closeTo?: string;
+}) {
+  const { view, ledger, older, setNotes, date, putAway } = useSheetStory({ notebook, sheet });
+  return (
+    <Page
+      title={[view.code, view.subject].filter(Boolean).join(" ")}
+      aside={<span className="Logbook-Story-kind soft">{view.kind}</span>}
+      {...(closeTo === undefined ? {} : { closeTo })}
+    >
+      <div className="Logbook-Story">
+        {sheet.removedAt !== undefined && (
+          <p className="say">This sheet was put away; it is not in the list. Take back brings it out again.</p>
+        )}
+        <Facts view={view} plannedS={sheet.planned?.timeS} sheetId={sheet.id} />
+        <div className="Logbook-Story-acts">
+          {view.atTheCap && (
+            <Button main onPress={() => goTo({ path: `/camera/cap/${sheet.id}` })}>
+              To the cap
+            </Button>
+          )}
+          {view.canGoAgain && (
+            <Button main={!view.atTheCap} onPress={() => goTo({ path: `/camera/now/${sheet.id}` })}>
+              Again: another sheet, read anew
+            </Button>
+          )}
+        </div>
+        <Section head="Its way">
+          <Way view={view} onDate={date} />
+        </Section>
+        <Section head="Notes">
+          <Notes key={sheet.id} notes={sheet.notes ?? ""} onNotes={setNotes} />
+        </Section>
+        <ThatDaysLedger ledger={ledger} sheet={sheet} />
+        {older.length > 0 && (
+          <Section head="What stood here before" aside="newest first">
+            <ul className="Logbook-Story-older">
+              {older.map(({ name, at, words, of }) => (
+                <li key={`${of} ${name}`}>
+                  <span className="soft">
+                    {of}, {thenWords(at)}
+                  </span>
+                  <span>{words}</span>
+                </li>
+              ))}
+            </ul>
+          </Section>
+        )}
+        {sheet.removedAt === undefined && (
+          <Word
+            onPress={() => {
+              putAway();
+              goTo({ path: "/logbook" });
+            }}
+          >
+            Put {view.code} away
+          </Word>
+        )}
+      </div>
+    </Page>
+  );
+}
+
+function Facts({
+  view,
+  plannedS,
+  sheetId,
+}: {
+  readonly view: StoryView;
+  readonly plannedS: number | undefined;
+  readonly sheetId: string;
+}) {
+  const { given, openings, mishaps, facts } = view;
+  return (
+    <dl className="Logbook-Story-facts">
+      {facts.map(({ what, words }) => (
+        <div key={what}>
+          <dt>{what}</dt>
+          <dd>{words}</dd>
+        </div>
+      ))}
+      <div>
+        <dt>cap</dt>
+        <dd>
+          {plannedS !== undefined && <>plan {Number(plannedS.toPrecision(3))} s</>}
+          {given !== null && (
+            <>
+              {plannedS === undefined ? "" : ", "}given{" "}
+              <Estimate value={given.timeS} sd={given.sdS} unit="s" of="other" />
+              <span className="Logbook-Story-second soft">{given.compared}</span>
+            </>
+          )}
+          {given === null && <span className="Logbook-Story-second soft">not exposed yet</span>}
+        </dd>
+      </div>
+      {openings.length > 0 && (
+        <div>
+          <dt>{openings.length === 1 ? "opening" : "openings"}</dt>
+          <dd>
+            {openings.length === 1 ? (
+              openings[0]?.words
+            ) : (
+              <ol>
+                {openings.map(({ id, words }) => (
+                  <li key={id}>{words}</li>
+                ))}
+              </ol>
+            )}{" "}
+            <Word inline to={`/camera/cap/${sheetId}`} spoken="Put the openings right">
+              put it right
+            </Word>
+          </dd>
+        </div>
+      )}
+      {mishaps.length > 0 && (
+        <div>
+          <dt>mishap</dt>
+          <dd>
+            <b>{mishaps.join(", ")}</b>
+            <span className="Logbook-Story-second soft">kept, and left out when the paper is worked out</span>
+          </dd>
+        </div>
+      )}
+    </dl>
+  );
+}
+
+function Way({ view, onDate }: { readonly view: StoryView; readonly onDate: (step: string, word: string) => void }) {
+  return (
+    <ol className="Logbook-Way" aria-label="The way of the sheet">
+      {view.way.map(({ step, when, word, text, planned }) => (
+        <li key={step} data-done>
+          <span className="Logbook-Way-when">{when}</span>
+          <span className="Logbook-Way-pin" />
+          <span className="Logbook-Way-text">
+            <b>{word}</b> {text}
+          </span>
+          <span className="Logbook-Way-planned">{planned}</span>
+        </li>
+      ))}
+      {view.next.map(({ step, word }) => (
+        <li key={step}>
+          <span className="Logbook-Way-when">to come</span>
+          <span className="Logbook-Way-pin" />
+          <span className="Logbook-Way-text">
+            <Word onPress={() => onDate(step, word)} spoken={`${word}: now`}>
+              {word} now
+            </Word>
+          </span>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function Notes({ notes, onNotes }: { readonly notes: string; readonly onNotes: (notes: string) => void }) {
+  const [text, setText] = useState(notes);
+  const [typing, setTyping] = useState(false);
+  const red = useLight() === "red";
+  // Changed elsewhere, or taken back, while nobody types here.
+  useEffect(() => {
+    if (!typing) setText(notes);
+  }, [notes, typing]);
+  if (red) {
+    return (
+      <p className="say">
+        {notes === "" ? "No notes yet." : notes} <span className="small soft">Notes wait for daylight.</span>
+      </p>
+    );
+  }
+  return (
+    <label className="Logbook-Story-notes">
+      <span className="unseen">Notes</span>
+      <textarea
+        value={text}
+        rows={3}
+        placeholder="What you saw, what you would change"
+        onChange={(event) => setText(event.target.value)}
+        onFocus={() => setTyping(true)}
+        onBlur={() => {
+          setTyping(false);
+          if (text.trim() !== notes) onNotes(text.trim());
+        }}
+      />
+      <span className="small soft" role="status">
+        {text.trim() === notes ? (notes === "" ? "" : "kept") : "kept when you leave the field"}
+      </span>
+    </label>
+  );
+}
+
+function ThatDaysLedger({ ledger, sheet }: { readonly ledger: FrozenLedger; readonly sheet: Sheet }) {
+  const { lengthUnit } = useSettings();
+  if (ledger.kind === "none") return null;
+  const frozenAt = sheet.planned?.frozenAt;
+  const aside =
+    frozenAt === undefined
+      ? "as it was"
+      : `as it was on ${dayWords({ moment: frozenAt, nowMs: Date.now() })}, ${timeWords({ moment: frozenAt })}`;
+  return (
+    <Section head="That day’s ledger" aside={aside}>
+      {ledger.kind === "lines" ? (
+        <LedgerOfPlan ledger={ledger.lines} timeS={ledger.timeS} timeStops={ledger.timeStops} lengthUnit={lengthUnit} />
+      ) : (
+        <ul className="Logbook-Story-older">
+          {ledger.lines.map(({ line, stops, ground }) => (
+            <li key={line}>
+              <span>{formatStops({ stops: stops.value, sd: stops.sd })} stops</span>
+              <span>{ground}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+    </Section>
+  );
+}
+
+function thenWords(at: number): string {
+  const offsetMin = -new Date(at).getTimezoneOffset();
+  const moment = { at, offsetMin };
+  return `${dayWords({ moment, nowMs: Date.now() })}, ${timeWords({ moment })}`;
+}
