@@ -1,14 +1,13 @@
 import { cp, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { describe, expect, inject, test } from "vitest";
 import { serve } from "../../apps/server/src/serving/index.ts";
 import { browser, open } from "./helpers.ts";
 import { readTheLight } from "./readTheLight.ts";
 
-const dist = fileURLToPath(new URL("../../apps/web/dist", import.meta.url));
+const dist = inject("dist");
 
 describe("without a network", () => {
   test("after one visit the app opens, goes to every room and still reckons", async () => {

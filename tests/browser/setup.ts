@@ -1,4 +1,7 @@
 import { spawnSync } from "node:child_process";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
@@ -7,7 +10,9 @@ import { chromiumFlags, needChromium } from "../../scripts/need.mjs";
 
 declare module "vitest" {
   export interface ProvidedContext {
-    /** Where the built app is served. */
+    /** The folder the app was built into. */
+    dist: string;
+    /** Where it is served. */
     address: string;
     /** The same app under a path of a host. */
     addressBelow: string;
@@ -20,12 +25,15 @@ const root = fileURLToPath(new URL("../..", import.meta.url));
 
 /** Builds the app in a process of its own, serves it, and starts one browser for all journeys. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const build = spawnSync(process.execPath, [`${root}scripts/build.mjs`], { cwd: root, encoding: "utf8" });
+  // In a folder of its own: a build beside this run would take the files away from under it.
+  const folder = await mkdtemp(join(tmpdir(), "captray-journeys-"));
+  const words = [`${root}scripts/build.mjs`, "--outDir", folder, "--emptyOutDir"];
+  const build = spawnSync(process.execPath, words, { cwd: root, encoding: "utf8" });
   if (build.status !== 0) throw new Error(`The app does not build:\n${build.stdout}${build.stderr}`);
-  const folder = `${root}apps/web/dist`;
   const atTheTop = await serve({ folder, port: 0 });
   const below = await serve({ folder, port: 0, base: "/yard/cap/" });
   const browser = await chromium.launchServer({ executablePath: needChromium(), args: chromiumFlags });
+  project.provide("dist", folder);
   project.provide("address", atTheTop.address);
   project.provide("addressBelow", below.address);
   project.provide("ws", browser.wsEndpoint());
@@ -33,5 +41,6 @@ export default async function setup(project: TestProject): Promise<() => Promise
     await browser.close();
     await atTheTop.close();
     await below.close();
+    await rm(folder, { recursive: true, force: true });
   };
 }

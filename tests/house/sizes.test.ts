@@ -24,23 +24,9 @@ let dist = "";
 let manifest: Readonly<Record<string, Chunk>> = {};
 
 beforeAll(() => {
-  // In a folder of its own: other tests build into apps/web/dist at the same time.
   dist = mkdtempSync(join(tmpdir(), "captray-sizes-"));
-  const words = [
-    "build",
-    "--config",
-    "apps/web/vite.config.ts",
-    "--logLevel",
-    "error",
-    "--outDir",
-    dist,
-    "--emptyOutDir",
-  ];
-  const run = spawnSync(process.execPath, [`${root}node_modules/vite/bin/vite.js`, ...words], {
-    cwd: root,
-    encoding: "utf8",
-    env: { ...process.env, NODE_ENV: "production" },
-  });
+  const words = [`${root}scripts/build.mjs`, "--outDir", dist, "--emptyOutDir"];
+  const run = spawnSync(process.execPath, words, { cwd: root, encoding: "utf8" });
   if (run.status !== 0) throw new Error(run.stderr);
   manifest = JSON.parse(readFileSync(join(dist, ".vite/manifest.json"), "utf8")) as Record<string, Chunk>;
 });
