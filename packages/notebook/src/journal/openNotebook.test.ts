@@ -223,6 +223,27 @@ test("two tabs of one device hear of each other, and neither loses a field of th
   expect(new Set(both.map(({ name }) => name)).size).toBe(2);
 });
 
+test("sheets made one by one in two tabs all have their cards, over several chunks, after opening again", async () => {
+  const base = newMemoryBase();
+  const tabs = [await openForTest({ base, seed: 1 }), await openForTest({ base, seed: 2 })] as const;
+  const made: string[] = [];
+  for (let count = 0; count < 130; count++) {
+    const tab = tabs[count % 3 === 0 ? 0 : 1];
+    const { kept } = tab.change([{ id: tab.newId(), kind: "sheet", set: { code: `W${count}` } }], "");
+    made.push(`W${count}`);
+    if (count % 4 === 0) await kept;
+  }
+  await Promise.all(tabs.map((tab) => tab.close()));
+  const again = await openForTest({ base, seed: 3 });
+  expect(
+    again
+      .cards()
+      .map(({ code }) => code)
+      .sort(),
+  ).toEqual(made.sort());
+  expect([...base.tables.card.values()].map((text) => (JSON.parse(text) as unknown[]).length)).toEqual([100, 30]);
+});
+
 test("what could not be kept stays visible, says so, and is kept with the next change", async () => {
   const base = newMemoryBase();
   const { openMemoryStorage } = await import("../storage/index.ts");
