@@ -37,24 +37,26 @@ export function NumberBoard() {
   );
 
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a group of keys is no form fieldset
-    <div className="Kit-NumberBoard" role="group" aria-label={`Number board for ${names[kind]}`}>
-      {rows[0]?.map((each) => key(each))}
-      <BoardPress spoken="rub out" wide word onPress={() => press(field, "rub out")}>
-        rub out
-      </BoardPress>
-      {rows[1]?.map((each) => key(each))}
-      {wide ? ownKey(own[0], key) : own.slice(0, 2).map((each) => key(each))}
-      {rows[2]?.map((each) => key(each))}
-      {wide ? ownKey(own[1], key) : own.slice(2, 4).map((each) => key(each))}
-      {rows[3]?.map((each) => key(each))}
-      <BoardPress spoken="back to the field before" word onPress={() => walkFields({ from: field, by: -1 })}>
-        back
-      </BoardPress>
-      <BoardPress spoken="next field" wide word next onPress={() => walkFields({ from: field, by: 1 })}>
-        next
-      </BoardPress>
-    </div>
+    <section aria-label="Number board">
+      {/* biome-ignore lint/a11y/useSemanticElements: a group of keys is no form fieldset */}
+      <div className="Kit-NumberBoard" role="group" aria-label={`Number board for ${names[kind]}`}>
+        {rows[0]?.map((each) => key(each))}
+        <BoardPress spoken="rub out" wide word onPress={() => press(field, "rub out")}>
+          rub out
+        </BoardPress>
+        {rows[1]?.map((each) => key(each))}
+        {wide ? ownKey(own[0], key) : own.slice(0, 2).map((each) => key(each))}
+        {rows[2]?.map((each) => key(each))}
+        {wide ? ownKey(own[1], key) : own.slice(2, 4).map((each) => key(each))}
+        {rows[3]?.map((each) => key(each))}
+        <BoardPress spoken="back to the field before" word onPress={() => walkFields({ from: field, by: -1 })}>
+          back
+        </BoardPress>
+        <BoardPress spoken="next field" wide word next onPress={() => walkFields({ from: field, by: 1 })}>
+          next
+        </BoardPress>
+      </div>
+    </section>
   );
 }
 

@@ -9,7 +9,6 @@ import { Section } from "../../../kit/Section.tsx";
 import { useBoardPlace } from "../../../kit/useBoard.ts";
 import { Word } from "../../../kit/Word.tsx";
 import { GrantedList } from "./GrantedList.tsx";
-import type { KnownKit } from "./kitTexts.ts";
 import type { BarView } from "./readingNowView.ts";
 import { readerOf } from "./readTexts.ts";
 import { useReadingNow } from "./useReadingNow.ts";
@@ -17,7 +16,7 @@ import "./ReadingNow.css";
 
 /** “I have a reading now”: seven fields, a cap time, and what it takes for granted. The id names a sheet to make again. */
 export default function ReadingNow({ id }: { readonly id: string }) {
-  const { draft, view, kits, happen, useKit, openLedger, toTheCap } = useReadingNow({ againId: id });
+  const { draft, view, kits, happen, takeKit, anotherScene, openLedger, toTheCap } = useReadingNow({ againId: id });
   const field = (name: Parameters<typeof readerOf>[0]) => ({
     text: draft.texts[name],
     onText: (text: string) => happen({ event: "typed", field: name, text }),
@@ -30,7 +29,16 @@ export default function ReadingNow({ id }: { readonly id: string }) {
     <Page title="I have a reading now" closeTo="/camera">
       <div className="Camera-ReadingNow">
         <div className="Camera-ReadingNow-fields">
-          {unused.length > 0 && <Kits kits={unused} onKit={useKit} />}
+          {(unused.length > 0 || draft.sceneId !== undefined) && (
+            <div className="Camera-ReadingNow-kits">
+              {unused.slice(0, 3).map((kit) => (
+                <Button key={kit.key} onPress={() => takeKit(kit)} spoken={`Take the ${kit.name}`}>
+                  {kit.name}
+                </Button>
+              ))}
+              {draft.sceneId !== undefined && <Button onPress={anotherScene}>Another scene</Button>}
+            </div>
+          )}
           <fieldset>
             <legend>The meter says</legend>
             <div className="Camera-ReadingNow-meter">
@@ -119,18 +127,6 @@ export default function ReadingNow({ id }: { readonly id: string }) {
       </div>
       <Bar bar={view.bar} onCap={toTheCap} />
     </Page>
-  );
-}
-
-function Kits({ kits, onKit }: { readonly kits: readonly KnownKit[]; readonly onKit: (kit: KnownKit) => void }) {
-  return (
-    <div className="Camera-ReadingNow-kits">
-      {kits.slice(0, 4).map((kit) => (
-        <Button key={kit.key} onPress={() => onKit(kit)} spoken={`Take the ${kit.name}`}>
-          {kit.name}
-        </Button>
-      ))}
-    </div>
   );
 }
 

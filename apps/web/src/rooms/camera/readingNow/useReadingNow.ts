@@ -67,7 +67,7 @@ export function useReadingNow({ againId }: { readonly againId: string }) {
     view,
     kits,
     happen,
-    useKit: (kit: KnownKit) => {
+    takeKit: (kit: KnownKit) => {
       const withKit = nextDraft(draft, { event: "kit", kit: kit.texts });
       const meterFNumber = kit.meterFNumber ?? withKit.texts.meterFNumber;
       const iso = kit.iso ?? withKit.texts.iso;

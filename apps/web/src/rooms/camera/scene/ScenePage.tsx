@@ -60,7 +60,11 @@ export default function ScenePage({ id }: { readonly id: string }) {
         </div>
         <div>
           {plan.kind === "plan" && ways !== undefined && (
-            <Section number={3} head="Exposure" aside={`${rangeWords(plan.answer.timeIntervalS)} would not surprise`}>
+            <Section
+              number={3}
+              head="How to give it"
+              aside={`${rangeWords(plan.answer.timeIntervalS)} would not surprise`}
+            >
               {ways.byHand.kind === "tooShort" ? (
                 <ProblemNote head="Too short for a cap">
                   The shortest honest time for a hand is about {figures(ways.byHand.shortestS)}. Each of these alone
