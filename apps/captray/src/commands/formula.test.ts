@@ -140,6 +140,9 @@ describe("answers, single", () => {
     ["fNumber", { focalLengthMm: 1e308, diameterMm: 1e-308 }],
     ["meteredExposure", { exposureIndex: 1, placeStops: 5000 }],
     ["pictureOffset", { meterCdM2: 1e308, pictureCdM2: 1e-308 }],
+    ["bellowsStopsFromExtension", { focalLengthMm: 1e-250, extensionMm: 1e250 }],
+    ["findSlips", { readingTimeS: 2, exposureIndex: 3, fNumber: 8, saidTimeS: 6, placeStops: 1e60 }],
+    ["findSlips", { readingTimeS: 2, exposureIndex: 3, fNumber: 8, saidTimeS: 6, placeStops: -1e60 }],
   ])("%s: an answer that overflows is refused as a whole", (name, input) => {
     expect(answerFormula(formulaOf(name), input).document).toMatchObject({ error: { code: "outOfRange", path: "" } });
   });

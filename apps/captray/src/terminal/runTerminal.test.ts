@@ -282,7 +282,7 @@ describe("the guide", () => {
   const page = readFileSync(new URL("../../../../docs/guide/terminal.md", import.meta.url), "utf8");
 
   it("prints what the program answers", async () => {
-    const blocks = [...page.matchAll(/```(sh|json)\n(.+?)\n```/gs)].map(([, kind, text = ""]) => ({ kind, text }));
+    const blocks = [...page.matchAll(/```(sh|text)\n(.+?)\n```/gs)].map(([, kind, text = ""]) => ({ kind, text }));
     let checked = 0;
     for (const [index, { kind, text }] of blocks.entries()) {
       const next = blocks[index + 1];
@@ -290,7 +290,7 @@ describe("the guide", () => {
       const quoted = [...text.matchAll(/'(\{.+?\})'/g)].map(([, input]) => input);
       const { exit, out } = await run(text.split("npx captray ")[1] ?? "", { input: quoted.join("\n") });
       expect(exit).toBe(0);
-      if (next?.kind === "json") expect(out).toBe(`${next.text}\n`);
+      if (next?.kind === "text") expect(out).toBe(`${next.text}\n`);
       checked += 1;
     }
     expect(checked).toBe(3);
