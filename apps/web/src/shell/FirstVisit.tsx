@@ -8,7 +8,7 @@ import { rooms } from "./routes.ts";
 import "./FirstVisit.css";
 
 /** An empty notebook: the way a sheet goes, and the first step. */
-export function FirstVisit({ onOpenDemo }: { readonly onOpenDemo?: (() => void) | undefined }) {
+export function FirstVisit({ onOpenDemo }: { readonly onOpenDemo: () => void }) {
   const offline = useOffline();
   const install = useInstall();
   return (
@@ -34,11 +34,9 @@ export function FirstVisit({ onOpenDemo }: { readonly onOpenDemo?: (() => void) 
         </Button>
       </div>
       <div className="Shell-FirstVisit-more small">
-        {onOpenDemo !== undefined && (
-          <p>
-            <Word onPress={onOpenDemo}>Open the demo notebook</Word> <span className="soft">(invented).</span>
-          </p>
-        )}
+        <p>
+          <Word onPress={onOpenDemo}>Open the demo notebook</Word> <span className="soft">(invented).</span>
+        </p>
         {install !== undefined && <Word onPress={install}>Put it on this machine</Word>}
         <p className="soft">
           Nothing leaves this machine.

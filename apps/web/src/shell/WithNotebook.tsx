@@ -1,6 +1,6 @@
 import { useEffect, useState, useSyncExternalStore } from "react";
 import { goTo } from "../kit/goTo.ts";
-import { leaveDemo } from "../kit/notebook/house.ts";
+import { enterDemo, leaveDemo } from "../kit/notebook/house.ts";
 import { useHouse } from "../kit/notebook/useHouse.ts";
 import { useNotebook } from "../kit/notebook/useNotebook.ts";
 import { useTakeBack } from "../kit/notebook/useTakeBack.ts";
@@ -19,7 +19,7 @@ export function WithNotebook() {
   const demo = house.kind === "open" && house.isDemo;
   return (
     <Shell
-      start={version === "" ? <FirstVisit /> : <ToTheCamera />}
+      start={version === "" ? <FirstVisit onOpenDemo={() => void openDemo()} /> : <ToTheCamera />}
       kept={<KeptHere version={version} />}
       strip={version !== atOpening && <Strip />}
       banner={demo && <Demo />}
@@ -49,11 +49,16 @@ function Demo() {
   return (
     <p className="Shell-demo">
       <span>
-        <b>Demo notebook, invented.</b> Try anything: it is thrown away when you leave.
+        <b>Demo notebook, invented.</b> What you try here is thrown away when you leave.
       </span>
       <Word onPress={() => void leaveDemo().then(() => goTo({ path: "/" }))}>Leave the demo</Word>
     </p>
   );
+}
+
+async function openDemo(): Promise<void> {
+  const { fillDemo } = await import("@captray/notebook/starters");
+  await enterDemo({ fill: (notebook) => fillDemo({ notebook }) });
 }
 
 /** Who has a notebook begins in the Camera room. */

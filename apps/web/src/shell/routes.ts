@@ -57,6 +57,8 @@ const routes: readonly Route[] = [
   line("/camera/:id", () => import("../rooms/camera/scene/ScenePage.tsx")),
   line("/logbook", () => import("../rooms/logbook/Logbook.tsx")),
   line("/logbook/:id", () => import("../rooms/logbook/Logbook.tsx")),
+  line("/logbook", () => import("../rooms/logbook/Logbook.tsx")),
+  line("/logbook/:id", () => import("../rooms/logbook/Logbook.tsx")),
 ];
 
 /** The screen of a path, or nothing where there is none. */
