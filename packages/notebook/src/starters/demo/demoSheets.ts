@@ -179,9 +179,7 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
     let leftS = wantedS;
     for (const { timeS, manner, corrected } of openings) {
       const givenS = manner === "takenAsPlanned" ? wantedS : timeS;
-      const sd = Number(
-        handSd({ timeS: givenS, motorSdS: 0.1, weber: manner === "counted" ? 0.04 : 0.033 }).toFixed(4),
-      );
+      const sd = Number(openingSdS(givenS, manner === "counted").toFixed(4));
       fields[`openings.${journal.idAt(at)}.opening`] = {
         plannedS: leftS,
         givenS: { value: givenS, sd },
@@ -212,6 +210,13 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
       },
     ]);
   }
+}
+
+/** The scatter of one opening by the practice of the hand on the shelf. */
+function openingSdS(timeS: number, counted: boolean): number {
+  return counted
+    ? Math.hypot(handSd({ timeS, motorSdS: 0.1, weber: 0.04 }), 0.1, (0.01 * timeS) / 0.95)
+    : Math.hypot(handSd({ timeS, motorSdS: 0.1, weber: 0.033 }), 0.07);
 }
 
 /** Plain data without the keys that are not there. */
