@@ -25,7 +25,7 @@ export interface About {
   readonly suits?: Suits;
 }
 
-export interface Suits {
+interface Suits {
   readonly key: string;
   /** The words that suit, given the object as it came. */
   readonly choices: (given: Readonly<Record<string, unknown>>) => readonly string[];
