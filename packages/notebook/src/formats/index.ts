@@ -1,5 +1,4 @@
 export { type ExportNotebookInput, exportNotebook } from "./exportNotebook.ts";
 export { type ImportNotebookInput, type ImportOutcome, importNotebook } from "./importNotebook.ts";
 export type { ImportProblem, ImportRefused } from "./importProblem.ts";
-export { notebookSchema } from "./notebookSchema.ts";
 export { type ReadNotebook, type ReadNotebookJsonInput, readNotebookJson } from "./readNotebookJson.ts";

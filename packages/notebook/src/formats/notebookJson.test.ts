@@ -5,7 +5,8 @@ import { mostBodyCharacters } from "../journal/change.ts";
 import type { Change, Notebook } from "../journal/index.ts";
 import { openForTest, seededRandom, steppingClock } from "../journal/testing.ts";
 import { fillDemo } from "../starters/index.ts";
-import { exportNotebook, importNotebook, notebookSchema } from "./index.ts";
+import { exportNotebook, importNotebook } from "./index.ts";
+import { notebookSchema } from "./notebookSchema.ts";
 import { readNotebookJson } from "./readNotebookJson.ts";
 import { whereJsonBreaks } from "./whereJsonBreaks.ts";
 
