@@ -249,6 +249,7 @@ describe("the codes of the contract, each provoked once", () => {
       "/reciprocityExponent",
     ],
     ["lampIntensity", { luminousFluxLm: 806, spread: "cone" }, "missingKey", "/coneDeg"],
+    ["lampIntensity", { luminousFluxLm: 806, coneDeg: 30 }, "missingKey", "/spread"],
     ["lampIntensity", { luminousFluxLm: 806, spread: "bare", coneDeg: 30 }, "unknownKey", "/coneDeg"],
     ["lampIntensity", { luminousFluxLm: 806, spread: "cone", coneDeg: 0 }, "coneAngle", "/coneDeg"],
     ["lampIntensity", { luminousFluxLm: 806, spread: "wide" }, "unknownWord", "/spread"],

@@ -18,10 +18,9 @@ export function keyFault(declared: Schema, value: unknown, at: string): Fault | 
   const object = isKinds(schema) ? variantOf(schema, value) : schema;
   const shape = object === undefined ? undefined : shapeOf(object);
   if (object === undefined || shape === undefined) return undefined;
-  const unknown = Object.keys(value).find((key) => !Object.hasOwn(shape, key));
-  if (unknown !== undefined) {
-    return { code: "unknownKey", pointer: below(at, unknown), facts: { key: unknown, known: Object.keys(shape) } };
-  }
+  const known = knownKeys(schema, shape, value);
+  const unknown = Object.keys(value).find((key) => !known.includes(key));
+  if (unknown !== undefined) return { code: "unknownKey", pointer: below(at, unknown), facts: { key: unknown, known } };
   const { ways } = bare(object).about;
   for (const [key, field] of Object.entries(shape)) {
     const fault =
@@ -29,6 +28,15 @@ export function keyFault(declared: Schema, value: unknown, at: string): Fault | 
     if (fault !== undefined) return fault;
   }
   return undefined;
+}
+
+/** The keys of an object; those of all its kinds while the word that tells them apart is still missing. */
+function knownKeys(schema: Schema, shape: Readonly<Record<string, Schema>>, value: Keys): readonly string[] {
+  if (!isKinds(schema)) return Object.keys(shape);
+  const { discriminator, options } = schema._zod.def;
+  const told = shape[discriminator];
+  if (Object.hasOwn(value, discriminator) || told === undefined || !bare(told).required) return Object.keys(shape);
+  return [...new Set(options.flatMap((option) => Object.keys(shapeOf(option) ?? {})))];
 }
 
 function firstOfItems(declared: Schema, items: readonly unknown[], at: string): Fault | undefined {
