@@ -39,7 +39,7 @@ const server = createServer((request, response) => {
 });
 
 beforeAll(async () => {
-  pages = buildWriter({ name: "browserWriter", forNode: false });
+  pages = buildWriter({ writer: new URL("./writing/browserWriter.ts", import.meta.url), forNode: false });
   profiles = mkdtempSync(join(tmpdir(), "captray-profile-"));
   await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready));
 }, 60_000);

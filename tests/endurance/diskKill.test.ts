@@ -14,7 +14,10 @@ const kills = howManyKills(10);
 test(
   `disk: ${kills} writers killed with -9 while writing, every acknowledged change is found`,
   async () => {
-    const writer = join(buildWriter({ name: "diskWriter", forNode: true }), "diskWriter.js");
+    const writer = join(
+      buildWriter({ writer: new URL("./writing/diskWriter.ts", import.meta.url), forNode: true }),
+      "diskWriter.js",
+    );
     const folder = mkdtempSync(join(tmpdir(), "captray-kill-"));
     const acknowledged: string[] = [];
     try {

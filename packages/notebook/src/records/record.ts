@@ -4,7 +4,7 @@ import { isPlainJson, type Json } from "./plainJson.ts";
 import { isRecordId, type RecordId, recordId } from "./recordId.ts";
 
 export type Shape = Readonly<Record<string, z.ZodMiniType>>;
-export interface ListOf {
+interface ListOf {
   readonly fields: Shape;
   readonly start?: Readonly<Record<string, unknown>>;
 }

@@ -1,10 +1,10 @@
 import type { LogEntry, Storage } from "./storage.ts";
 
 /** As much of a test library's `expect` as the common tests need, so that this file depends on none. */
-export type Expect = (value: unknown) => { toEqual(expected: unknown): void };
+type Expect = (value: unknown) => { toEqual(expected: unknown): void };
 
 /** `open` opens the same notebook again and again, also twice at once. */
-export interface CommonTestInput {
+interface CommonTestInput {
   readonly open: () => Storage | Promise<Storage>;
   readonly expect: Expect;
 }

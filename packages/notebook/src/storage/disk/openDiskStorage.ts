@@ -1,6 +1,5 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
-import { setTimeout as wait } from "node:timers/promises";
 import Database from "libsql";
 import type { LogEntry, NumberedEntry, Storage, Table, Transaction } from "../storage.ts";
 
@@ -72,7 +71,7 @@ async function begin(db: Database.Database, mode: "read" | "write"): Promise<voi
     } catch (why) {
       const busy = String((why as { readonly code?: unknown }).code).startsWith("SQLITE_BUSY");
       if (!busy || waitedMs >= longestWaitMs) throw why;
-      await wait(4);
+      await new Promise((next) => setTimeout(next, 4));
     }
   }
 }
