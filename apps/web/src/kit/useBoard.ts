@@ -21,7 +21,7 @@ export function useBoardPlace(): { readonly field: number; readonly of: number }
   const wanted = useBoardWanted();
   const field = useBoardField();
   if (!wanted || field === undefined) return undefined;
-  const all = [...document.querySelectorAll("[data-field]")];
+  const all = [...walkOf(field).querySelectorAll("[data-field]")];
   return { field: all.indexOf(field) + 1, of: all.length };
 }
 
@@ -32,7 +32,7 @@ export function boardKindOf(field: HTMLInputElement): BoardKind {
 
 /** Goes to the next or the former field in the order of reading; past the last one the board shuts. */
 export function walkFields({ from, by }: { readonly from: HTMLInputElement; readonly by: 1 | -1 }): void {
-  const all = [...document.querySelectorAll<HTMLInputElement>("input[data-field]")];
+  const all = [...walkOf(from).querySelectorAll<HTMLInputElement>("input[data-field]")];
   const next = all[all.indexOf(from) + by];
   if (next === undefined) {
     if (by === 1) from.blur();
@@ -43,23 +43,53 @@ export function walkFields({ from, by }: { readonly from: HTMLInputElement; read
   next.scrollIntoView({ block: "nearest" });
 }
 
-function fieldInHand(): HTMLInputElement | undefined {
-  const { activeElement } = document;
-  return activeElement instanceof HTMLInputElement && activeElement.dataset.field !== undefined
-    ? activeElement
-    : undefined;
-}
-
 function followPhone(listener: () => void): () => void {
   onPhone.addEventListener("change", listener);
   return () => onPhone.removeEventListener("change", listener);
 }
 
+let inHand: HTMLInputElement | undefined;
+let pressing = false;
+const followers = new Set<() => void>();
+const fieldInHand = (): HTMLInputElement | undefined => inHand;
+
+/** The board leaves only after the press that takes the focus away: else the page would move away from under it. */
+function look(): void {
+  if (pressing) return;
+  const { activeElement } = document;
+  const isField = activeElement instanceof HTMLInputElement && activeElement.dataset.field !== undefined;
+  const now = isField ? activeElement : undefined;
+  if (now === inHand) return;
+  inHand = now;
+  for (const follower of followers) follower();
+}
+const lookLater = (): void => void setTimeout(look, 60);
+const begin = (): void => {
+  pressing = true;
+};
+const end = (): void => {
+  pressing = false;
+  lookLater();
+};
+
 function followFocus(listener: () => void): () => void {
-  document.addEventListener("focusin", listener);
-  document.addEventListener("focusout", listener);
+  if (followers.size === 0) {
+    document.addEventListener("focusin", look);
+    document.addEventListener("focusout", lookLater);
+    addEventListener("pointerdown", begin, true);
+    addEventListener("pointerup", end, true);
+    addEventListener("pointercancel", end, true);
+    addEventListener("hashchange", lookLater); // a field that leaves with its page says nothing
+  }
+  followers.add(listener);
   return () => {
-    document.removeEventListener("focusin", listener);
-    document.removeEventListener("focusout", listener);
+    followers.delete(listener);
+    if (followers.size > 0) return;
+    document.removeEventListener("focusin", look);
+    document.removeEventListener("focusout", lookLater);
+    removeEventListener("pointerdown", begin, true);
+    removeEventListener("pointerup", end, true);
+    removeEventListener("pointercancel", end, true);
+    removeEventListener("hashchange", lookLater);
   };
 }
