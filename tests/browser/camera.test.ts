@@ -82,6 +82,8 @@ describe("from a reading to the cap", () => {
     // A second camera is put on the shelf by using it once; then each is one tap.
     await page.getByLabel("Focal length").fill("150");
     await page.getByLabel("f-number of the lens").fill("8");
+    await page.keyboard.press("Enter"); // to the field of the extension
+    await page.keyboard.press("Enter"); // past the last field the board shuts
     await giveAtTheCap(page);
     await page.goto(`${page.url().split("#")[0]}#/camera/now`);
     await page.getByRole("button", { name: "Take the 210 mm, f/11" }).click();

@@ -55,9 +55,28 @@ export default function BoxPage({ id }: { readonly id: string }) {
       <div className="Shelf-Form">
         <Section head="The box">
           <PlainField label="Your own name for it" text={texts.name ?? ""} onText={on("name")} hint="box C" />
-          <Field label="Sheets left" text={texts.sheetsLeft ?? ""} onText={on("sheetsLeft")} read={readCount} kind="number" signs={5} hint="25" />
-          <PlainField label="Grade, as printed on it" text={texts.grade ?? ""} onText={on("grade")} hint="2" most={60} />
-          <Choice label="What it sees" value={texts.sensitivity} onChoose={on("sensitivity")} options={offeredClasses} />
+          <Field
+            label="Sheets left"
+            text={texts.sheetsLeft ?? ""}
+            onText={on("sheetsLeft")}
+            read={readCount}
+            kind="number"
+            signs={5}
+            hint="25"
+          />
+          <PlainField
+            label="Grade, as printed on it"
+            text={texts.grade ?? ""}
+            onText={on("grade")}
+            hint="2"
+            most={60}
+          />
+          <Choice
+            label="What it sees"
+            value={texts.sensitivity}
+            onChoose={on("sensitivity")}
+            options={offeredClasses}
+          />
         </Section>
         <Index result="negative" head="As a paper negative" guess="2" texts={texts} on={on} />
         <Index result="positive" head="As a direct positive" guess="0.7" texts={texts} on={on} />
@@ -103,7 +122,12 @@ function Index(props: {
         signs={6}
         hint={guess}
       />
-      <Choice label={`How the ${result}’s index was found`} value={texts[`${result}Found`]} onChoose={on(`${result}Found`)} options={found} />
+      <Choice
+        label={`How the ${result}’s index was found`}
+        value={texts[`${result}Found`]}
+        onChoose={on(`${result}Found`)}
+        options={found}
+      />
     </Section>
   );
 }

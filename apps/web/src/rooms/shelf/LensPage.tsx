@@ -28,7 +28,8 @@ export default function LensPage({ id }: { readonly id: string }) {
   const { texts, on } = form;
   const length = (text: string): ReadAnswer => readLength({ text });
   const fNumber = (text: string): ReadAnswer => readFNumber({ text });
-  const ready = length(texts.focalLength ?? "").kind === "read" || length(texts.measuredFocalLength ?? "").kind === "read";
+  const ready =
+    length(texts.focalLength ?? "").kind === "read" || length(texts.measuredFocalLength ?? "").kind === "read";
   const keep = () =>
     form.keep(
       [{ id: form.recordId, kind: "lens", set: lensSet(texts, lens, form.freshStopId) }],
@@ -38,8 +39,26 @@ export default function LensPage({ id }: { readonly id: string }) {
     <Page title={lens === undefined ? "A lens for the shelf" : lensName(lens, "mm")} closeTo="/shelf">
       <div className="Shelf-Form">
         <Section head="What is engraved on it">
-          <Field label="Focal length" text={texts.focalLength ?? ""} onText={on("focalLength")} read={length} kind="mm" after="mm" signs={7} hint="210" />
-          <Field label="f-number" text={texts.fNumber ?? ""} onText={on("fNumber")} read={fNumber} kind="fNumber" before="f/" signs={6} hint="11" />
+          <Field
+            label="Focal length"
+            text={texts.focalLength ?? ""}
+            onText={on("focalLength")}
+            read={length}
+            kind="mm"
+            after="mm"
+            signs={7}
+            hint="210"
+          />
+          <Field
+            label="f-number"
+            text={texts.fNumber ?? ""}
+            onText={on("fNumber")}
+            read={fNumber}
+            kind="fNumber"
+            before="f/"
+            signs={6}
+            hint="11"
+          />
           <PlainField label="What you call it" text={texts.name ?? ""} onText={on("name")} hint="the shed door lens" />
         </Section>
         <Section head="What you measured" aside="goes before what is engraved">

@@ -28,7 +28,9 @@ function Papers() {
   return (
     <Section head="Paper" aside={boxes.length > 0 ? "one stroke, one sheet" : undefined}>
       {boxes.length === 0 && (
-        <NothingYet>A box of paper has one exposure index as a negative and another as a direct positive, far below any dial.</NothingYet>
+        <NothingYet>
+          A box of paper has one exposure index as a negative and another as a direct positive, far below any dial.
+        </NothingYet>
       )}
       {boxes.map((box) => (
         <div key={box.id} className="Shelf-Thing">
@@ -63,8 +65,19 @@ function Strokes({ count }: { readonly count: number }) {
   const shown = Math.min(count, 100);
   const width = shown * 14;
   return (
-    <svg className="Shelf-Strokes" viewBox={`0 0 ${width} 28`} width={width} height="28" role="img" aria-label={`${count} sheets`}>
-      <path d={Array.from({ length: shown }, (_, i) => `M${i * 14 + 3} 2V26`).join("")} stroke="currentColor" strokeWidth="4" />
+    <svg
+      className="Shelf-Strokes"
+      viewBox={`0 0 ${width} 28`}
+      width={width}
+      height="28"
+      role="img"
+      aria-label={`${count} sheets`}
+    >
+      <path
+        d={Array.from({ length: shown }, (_, i) => `M${i * 14 + 3} 2V26`).join("")}
+        stroke="currentColor"
+        strokeWidth="4"
+      />
     </svg>
   );
 }
@@ -74,7 +87,9 @@ function Lenses() {
   const { lengthUnit } = useSettings();
   return (
     <Section head="Lenses">
-      {lenses.length === 0 && <NothingYet>What is engraved on it is enough; what you measure later takes its place.</NothingYet>}
+      {lenses.length === 0 && (
+        <NothingYet>What is engraved on it is enough; what you measure later takes its place.</NothingYet>
+      )}
       {lenses.map((lens) => (
         <div key={lens.id} className="Shelf-Thing">
           <div className="Shelf-Thing-head">
@@ -96,7 +111,9 @@ function Meters() {
   const meters = useShelf("meter");
   return (
     <Section head="Meters">
-      {meters.length === 0 && <NothingYet>A meter comes by itself with the first reading. Its own error can be said here.</NothingYet>}
+      {meters.length === 0 && (
+        <NothingYet>A meter comes by itself with the first reading. Its own error can be said here.</NothingYet>
+      )}
       {meters.map((meter) => (
         <div key={meter.id} className="Shelf-Thing">
           <div className="Shelf-Thing-head">

@@ -1,11 +1,21 @@
 import type { ExposureIndex, FieldSet, Json, Lens, Meter, PaperBox, Result } from "@captray/notebook/records";
 import { planDefaults } from "@captray/science/exposure";
-import { formatLength, type ReadAnswer, readExposureIndex, readFNumber, readIso, readLength } from "@captray/science/notation";
+import {
+  formatLength,
+  type ReadAnswer,
+  readExposureIndex,
+  readFNumber,
+  readIso,
+  readLength,
+} from "@captray/science/notation";
 
 /** What a form holds: texts as typed, choices by their words. */
 export type Texts = Readonly<Record<string, string>>;
 
-function read(text: string | undefined, reader: (input: { text: string }) => ReadAnswer): { value: number; text: string; mark: boolean } | undefined {
+function read(
+  text: string | undefined,
+  reader: (input: { text: string }) => ReadAnswer,
+): { value: number; text: string; mark: boolean } | undefined {
   const answer = reader({ text: text ?? "" });
   if (answer.kind !== "read" || answer.value <= 0 || answer.value > 1e8) return undefined;
   return { value: answer.value, text: (text ?? "").trim().slice(0, 60), mark: answer.marked === true };
@@ -23,7 +33,8 @@ export function lensTexts(lens: Lens | undefined): Texts {
     focalLength: lens?.markedFocalLengthMm?.text ?? bare(lens?.markedFocalLengthMm?.value),
     measuredFocalLength: bare(lens?.measuredFocalLengthMm?.value),
     fNumber: stop?.marked?.text ?? "",
-    measuredFNumber: stop?.measuredFNumber === undefined ? "" : String(Number(stop.measuredFNumber.value.toPrecision(5))),
+    measuredFNumber:
+      stop?.measuredFNumber === undefined ? "" : String(Number(stop.measuredFNumber.value.toPrecision(5))),
     diameter: bare(stop?.diameterMm?.value),
     infinityExtension: bare(lens?.infinityExtensionMm?.value),
     transmission: lens?.transmission === undefined ? "" : String(lens.transmission.value),
@@ -42,21 +53,28 @@ export function lensSet(texts: Texts, lens: Lens | undefined, freshStopId: strin
   const stopId = lens?.stops[0]?.id ?? freshStopId;
   const stop: Record<string, Json> = {
     marked: marked && { value: marked.value, text: marked.text, ...(marked.mark && { mark: true }) },
-    measuredFNumber: measuredN && { value: measuredAsCut(texts.measuredFNumber, measuredN.value), sdStops: planDefaults.lens.apertureSdStops },
+    measuredFNumber: measuredN && {
+      value: measuredAsCut(texts.measuredFNumber, measuredN.value),
+      sdStops: planDefaults.lens.apertureSdStops,
+    },
     diameterMm: diameter && { value: diameter.value, sd: 0.3 },
   } as Record<string, Json>;
-  return cleared({
-    name: (texts.name ?? "").trim() || (focal === undefined ? "" : formatLength({ lengthMm: focal.value, unit: "mm" })),
-    sort: "lens",
-    markedFocalLengthMm: focal && { value: focal.value, text: focal.text },
-    measuredFocalLengthMm: measured && { value: measured.value, sd: 1 },
-    infinityExtensionMm: infinity && { value: infinity.value, sd: 1 },
-    transmission:
-      transmission > 0 && transmission <= 1
-        ? { value: transmission, sdStops: planDefaults.lens.transmissionSdStops }
-        : undefined,
-    ...Object.fromEntries(Object.entries(stop).map(([field, value]) => [`stops.${stopId}.${field}`, value])),
-  }, lens === undefined);
+  return cleared(
+    {
+      name:
+        (texts.name ?? "").trim() || (focal === undefined ? "" : formatLength({ lengthMm: focal.value, unit: "mm" })),
+      sort: "lens",
+      markedFocalLengthMm: focal && { value: focal.value, text: focal.text },
+      measuredFocalLengthMm: measured && { value: measured.value, sd: 1 },
+      infinityExtensionMm: infinity && { value: infinity.value, sd: 1 },
+      transmission:
+        transmission > 0 && transmission <= 1
+          ? { value: transmission, sdStops: planDefaults.lens.transmissionSdStops }
+          : undefined,
+      ...Object.fromEntries(Object.entries(stop).map(([field, value]) => [`stops.${stopId}.${field}`, value])),
+    },
+    lens === undefined,
+  );
 }
 
 /** A measured 11 is 11: no mark's exact member. */
@@ -68,7 +86,8 @@ function measuredAsCut(text: string | undefined, value: number): number {
 /** A box as its form shows it. */
 export function boxTexts(box: PaperBox | undefined, indexes: readonly ExposureIndex[]): Texts {
   const index = (result: Result) => indexes.find((one) => one.paperBoxId === box?.id && one.result === result);
-  const eiText = (one: ExposureIndex | undefined) => one?.text ?? (one?.value === undefined ? "" : String(Number(one.value.value.toPrecision(4))));
+  const eiText = (one: ExposureIndex | undefined) =>
+    one?.text ?? (one?.value === undefined ? "" : String(Number(one.value.value.toPrecision(4))));
   return {
     name: box?.name ?? "",
     sheetsLeft: box?.sheetsLeft === undefined ? "" : String(box.sheetsLeft),
@@ -91,13 +110,16 @@ function foundWord(index: ExposureIndex | undefined): string {
 export function boxSet(texts: Texts, isNew: boolean): FieldSet {
   const left = Number((texts.sheetsLeft ?? "").trim() || Number.NaN);
   const exponent = Number((texts.exponent ?? "").trim().replace(",", ".") || Number.NaN);
-  return cleared({
-    name: (texts.name ?? "").trim() || "Box 1",
-    sheetsLeft: Number.isInteger(left) && left >= 0 && left <= 1_000_000 ? left : undefined,
-    grade: (texts.grade ?? "").trim() || undefined,
-    sensitivity: texts.sensitivity || "blue",
-    reciprocity: exponent > 0.5 && exponent <= 1 ? { exponent, fromS: 1 } : undefined,
-  }, isNew);
+  return cleared(
+    {
+      name: (texts.name ?? "").trim() || "Box 1",
+      sheetsLeft: Number.isInteger(left) && left >= 0 && left <= 1_000_000 ? left : undefined,
+      grade: (texts.grade ?? "").trim() || undefined,
+      sensitivity: texts.sensitivity || "blue",
+      reciprocity: exponent > 0.5 && exponent <= 1 ? { exponent, fromS: 1 } : undefined,
+    },
+    isNew,
+  );
 }
 
 /** What keeping an exposure index writes; nothing where none was typed. */
@@ -106,7 +128,13 @@ export function indexSet(texts: Texts, result: Result, paperBoxId: string): Fiel
   if (ei === undefined) return undefined;
   const how = (texts[`${result}Found`] ?? "guessed") as keyof typeof planDefaults.exposureIndexSdStops;
   const found: Json = how === "guessed" || how === "told" ? { how } : { how: "ownSheets" };
-  return { paperBoxId, result, text: ei.text, value: { value: ei.value, sdStops: planDefaults.exposureIndexSdStops[how] }, found };
+  return {
+    paperBoxId,
+    result,
+    text: ei.text,
+    value: { value: ei.value, sdStops: planDefaults.exposureIndexSdStops[how] },
+    found,
+  };
 }
 
 export function meterTexts(meter: Meter | undefined): Texts {
@@ -129,18 +157,23 @@ export function meterSet(texts: Texts, isNew: boolean): FieldSet {
   const iso = read(texts.lowestIso, readIso);
   const offsetText = (texts.offset ?? "").trim().replace(",", ".").replace("−", "-");
   const offset = offsetText === "" ? Number.NaN : Number(offsetText);
-  return cleared({
-    name: (texts.name ?? "").trim() || "Meter",
-    reads: "reflected",
-    lowestIso: iso?.value,
-    clickStops: clicks[texts.clickStops ?? ""],
-    offsetStops: Number.isFinite(offset) && Math.abs(offset) <= 20 ? { value: offset, sd: 0.1 } : undefined,
-  }, isNew);
+  return cleared(
+    {
+      name: (texts.name ?? "").trim() || "Meter",
+      reads: "reflected",
+      lowestIso: iso?.value,
+      clickStops: clicks[texts.clickStops ?? ""],
+      offsetStops: Number.isFinite(offset) && Math.abs(offset) <= 20 ? { value: offset, sd: 0.1 } : undefined,
+    },
+    isNew,
+  );
 }
 
 /** A new record leaves out what was not said; an old one has it cleared. */
 function cleared(set: Readonly<Record<string, Json | undefined>>, isNew: boolean): FieldSet {
   return Object.fromEntries(
-    Object.entries(set).flatMap(([path, value]) => (value === undefined ? (isNew ? [] : [[path, null]]) : [[path, value]])),
+    Object.entries(set).flatMap(([path, value]) =>
+      value === undefined ? (isNew ? [] : [[path, null]]) : [[path, value]],
+    ),
   );
 }

@@ -2,7 +2,11 @@ import { parseNumber, type ReadAnswer } from "@captray/science/notation";
 
 /** Reads a number of sheets: a whole one from 0 up. */
 export function readCount(text: string): ReadAnswer {
-  return plain(text, (value) => Number.isInteger(value) && value >= 0 && value <= 1_000_000, "Whole sheets, from 0 up.");
+  return plain(
+    text,
+    (value) => Number.isInteger(value) && value >= 0 && value <= 1_000_000,
+    "Whole sheets, from 0 up.",
+  );
 }
 
 /** Reads the exponent of a paper's long exposures. */

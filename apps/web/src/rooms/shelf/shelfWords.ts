@@ -26,8 +26,10 @@ export function stopWords(stop: Lens["stops"][number]): string {
 /** What else is known of a lens. */
 export function lensWords(lens: Lens, unit: "mm" | "inch"): string {
   const parts: string[] = [];
-  if (lens.measuredFocalLengthMm) parts.push(`focal length measured ${formatLength({ lengthMm: lens.measuredFocalLengthMm.value, unit })}`);
-  if (lens.infinityExtensionMm) parts.push(`infinity at ${formatLength({ lengthMm: lens.infinityExtensionMm.value, unit })}`);
+  if (lens.measuredFocalLengthMm)
+    parts.push(`focal length measured ${formatLength({ lengthMm: lens.measuredFocalLengthMm.value, unit })}`);
+  if (lens.infinityExtensionMm)
+    parts.push(`infinity at ${formatLength({ lengthMm: lens.infinityExtensionMm.value, unit })}`);
   if (lens.transmission) parts.push(`passes ${Number(lens.transmission.value.toFixed(2))} of the light`);
   return parts.join("; ");
 }
@@ -74,7 +76,8 @@ export function indexDoubt(index: ExposureIndex): string {
 export function meterWords(meter: Meter): string {
   const parts: string[] = [];
   if (meter.lowestIso !== undefined) parts.push(`dial begins at ISO ${meter.lowestIso}`);
-  if (meter.clickStops !== undefined) parts.push(meter.clickStops === 1 ? "clicks of a stop" : `clicks of ${clickWords(meter.clickStops)} stop`);
+  if (meter.clickStops !== undefined)
+    parts.push(meter.clickStops === 1 ? "clicks of a stop" : `clicks of ${clickWords(meter.clickStops)} stop`);
   if (meter.offsetStops) {
     const { value } = meter.offsetStops;
     parts.push(value === 0 ? "true" : `shows ${Math.abs(value)} stop too ${value > 0 ? "much" : "little"} light`);

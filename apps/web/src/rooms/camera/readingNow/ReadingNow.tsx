@@ -28,7 +28,7 @@ export default function ReadingNow({ id }: { readonly id: string }) {
   return (
     <Page title="I have a reading now" closeTo="/camera">
       <div className="Camera-ReadingNow">
-        <div className="Camera-ReadingNow-fields">
+        <div className="Camera-ReadingNow-fields" data-walk>
           {(unused.length > 0 || draft.sceneId !== undefined) && (
             <div className="Camera-ReadingNow-kits">
               {unused.slice(0, 3).map((kit) => (

@@ -144,7 +144,7 @@ function Areas(props: {
             aria-expanded={open === "new"}
             onClick={() => setOpen(open === "new" ? undefined : "new")}
           >
-            <b>Add an area</b>
+            <span className="Camera-Chips-add">Add an area</span>
           </button>
         </li>
       </ul>
