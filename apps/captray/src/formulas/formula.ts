@@ -50,10 +50,17 @@ export function formula<Input extends Schema, Output extends Schema>(declared: D
     name,
     does,
     input,
-    keys: keysOf(input),
     output,
-    outputText: textOf(output),
-    units: unitsOf(output),
+    // Asked for by the list and the help only, which is why no other call pays for them.
+    get keys() {
+      return keysOf(input);
+    },
+    get outputText() {
+      return textOf(output);
+    },
+    get units() {
+      return unitsOf(output);
+    },
     source,
     codes,
     example,
