@@ -47,8 +47,8 @@ describe("the number board on a phone", () => {
     ] as const) {
       const { page, context } = await open({ at: "#/camera/now", screen: "desk", light });
       await page.getByLabel("Focal length").click();
-      await page.waitForTimeout(100);
-      expect(await page.getByRole("group", { name: /Number board/ }).count()).toBe(boards);
+      await page.waitForTimeout(200); // by day nothing may come
+      await expect.poll(() => page.getByRole("group", { name: /Number board/ }).count()).toBe(boards);
       await context.close();
     }
   });
@@ -56,6 +56,7 @@ describe("the number board on a phone", () => {
   test("keys of at least 56 by 56, also on the smallest phone", async () => {
     const { page, context } = await open({ at: "#/camera/now", options: { viewport: { width: 328, height: 640 } } });
     await page.getByLabel("Focal length").click();
+    await page.getByRole("group", { name: /Number board/ }).waitFor();
     const keys = await page
       .getByRole("group", { name: /Number board/ })
       .getByRole("button")
