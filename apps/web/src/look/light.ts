@@ -6,7 +6,7 @@ const listeners = new Set<() => void>();
 const sheet = makeSheet();
 
 /** The light the app is drawn for: red while the page is black, from its first byte on. */
-export function currentLight(): Light {
+function currentLight(): Light {
   return document.documentElement.dataset.light === "day" ? "day" : "red";
 }
 
