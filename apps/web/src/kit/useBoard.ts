@@ -43,6 +43,11 @@ export function walkFields({ from, by }: { readonly from: HTMLInputElement; read
   next.scrollIntoView({ block: "nearest" });
 }
 
+/** The fields that are walked together: those of the nearest part marked so, else of the whole page. */
+function walkOf(field: HTMLElement): ParentNode {
+  return field.closest("[data-walk]") ?? document;
+}
+
 function followPhone(listener: () => void): () => void {
   onPhone.addEventListener("change", listener);
   return () => onPhone.removeEventListener("change", listener);
