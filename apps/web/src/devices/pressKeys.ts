@@ -53,13 +53,13 @@ export function pressKey(event: KeyOnPage): "press" | "swallowed" | "left" {
   return event.repeat ? "swallowed" : "press";
 }
 
-/** Calls `onPress` for every key that is the press, until the returned function is called. */
-export function listenForPress({ onPress }: { readonly onPress: () => void }): () => void {
+/** Calls `onPress` for every key that is the press, with its time on the page's clock, until the returned function is called. */
+export function listenForPress({ onPress }: { readonly onPress: (stampMs: number) => void }): () => void {
   const onDown = (event: KeyboardEvent) => {
     const meaning = pressKey(event);
     if (meaning === "left") return;
     event.preventDefault();
-    if (meaning === "press") onPress();
+    if (meaning === "press") onPress(event.timeStamp);
   };
   // A button is clicked as Space comes up: that would be a second press.
   const onUp = (event: KeyboardEvent) => {

@@ -1,6 +1,6 @@
 import type { Notebook } from "@captray/notebook/journal";
 import type { Sheet } from "@captray/notebook/records";
-import { useEffect, useId, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import { NothingYet } from "../../../kit/NothingYet.tsx";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { useRecord } from "../../../kit/notebook/useRecord.ts";
@@ -75,9 +75,17 @@ function Exposing({ cap, code, place, onSet }: ExposingProps) {
   const id = useId();
   const ready = state.phase.name === "ready";
   const { foot } = view;
-  const press = () => {
+  // The foot means another thing now: whoever pressed it by key stands on the big press again.
+  const whole = useRef<HTMLDivElement>(null);
+  const phaseName = state.phase.name;
+  useEffect(() => {
+    const held = document.activeElement;
+    if (phaseName === "ready" || !held?.matches(".Camera-Cap-foot")) return;
+    whole.current?.querySelector<HTMLElement>("[data-press]")?.focus();
+  }, [phaseName]);
+  const press = (stampMs: number) => {
     wakeSound();
-    happen({ kind: "press" });
+    happen({ kind: "press" }, stampMs);
   };
   return (
     <div
@@ -86,7 +94,7 @@ function Exposing({ cap, code, place, onSet }: ExposingProps) {
       data-phase={state.phase.name}
       data-over={view.over || undefined}
     >
-      <div className="Camera-Cap-whole">
+      <div className="Camera-Cap-whole" ref={whole}>
         <BigPress
           className="Camera-Cap-press"
           main
@@ -137,7 +145,7 @@ function Exposing({ cap, code, place, onSet }: ExposingProps) {
         className="Camera-Cap-foot"
         means={foot.does}
         instant={foot.does === "wait"}
-        onPress={() => (foot.does === "set" ? onSet() : happen({ kind: foot.does }))}
+        onPress={(stampMs) => (foot.does === "set" ? onSet() : happen({ kind: foot.does }, stampMs))}
       >
         <b>{foot.word}</b>
         <span>{foot.line}</span>

@@ -33,7 +33,8 @@ export interface CapInHand {
   readonly wake: WakeState | null;
   /** Durable, still on its way, or refused by the machine. */
   readonly keeping: "kept" | "onItsWay" | "failed";
-  readonly happen: (event: Happening) => void;
+  /** `stampMs`: when it was pressed, on the page's own time, where that is known. */
+  readonly happen: (event: Happening, stampMs?: number) => void;
   readonly set: (settings: CapSettings) => void;
   readonly setSounds: (on: boolean) => void;
   readonly wakeSound: () => void;
@@ -90,13 +91,15 @@ export function useCapPage({
   );
 
   const happen = useCallback(
-    (event: Happening) => {
-      const at = clock.nowMs();
+    (event: Happening, stampMs?: number) => {
+      // A busy page hears of a press late: what counts is when the finger came down.
+      const lateMs = stampMs === undefined ? 0 : Math.min(1000, Math.max(0, performance.now() - stampMs));
+      const at = clock.nowMs() - lateMs;
       const next = stepCap({
         state: latest.current,
         event: { ...event, nowMs: at, spareId: notebook.newId() } as CapEvent,
       });
-      setNowMs(at);
+      setNowMs(clock.nowMs());
       if (next === latest.current) return;
       latest.current = next;
       keep(next);
@@ -165,9 +168,9 @@ export function useCapPage({
   useEffect(() => {
     if (!keysOn || !atTheCap) return;
     return listenForPress({
-      onPress: () => {
+      onPress: (stampMs) => {
         wakeSound();
-        happen({ kind: "press" });
+        happen({ kind: "press" }, stampMs);
       },
     });
   }, [keysOn, atTheCap, happen, wakeSound]);

@@ -27,7 +27,7 @@ export function SheetStory({
   readonly sheet: Sheet;
   readonly closeTo?: string;
 }) {
-  const { view, ledger, older, setNotes, date, putAway } = useSheetStory({ notebook, sheet });
+  const { view, ledger, older, setNotes, setLabel, date, putAway } = useSheetStory({ notebook, sheet });
   return (
     <Page
       title={[view.code, view.subject].filter(Boolean).join(" ")}
@@ -38,6 +38,7 @@ export function SheetStory({
         {sheet.removedAt !== undefined && (
           <p className="say">This sheet was put away; it is not in the list. Take back brings it out again.</p>
         )}
+        <Purpose key={`${sheet.id} purpose`} label={sheet.label ?? ""} onLabel={setLabel} />
         <Facts view={view} plannedS={sheet.planned?.timeS} sheetId={sheet.id} />
         <div className="Logbook-Story-acts">
           {view.atTheCap && (
@@ -179,14 +180,51 @@ function Way({ view, onDate }: { readonly view: StoryView; readonly onDate: (ste
   );
 }
 
-function Notes({ notes, onNotes }: { readonly notes: string; readonly onNotes: (notes: string) => void }) {
-  const [text, setText] = useState(notes);
+/** What the sheet is found by: typed here, in the list's search at once. */
+function Purpose({ label, onLabel }: { readonly label: string; readonly onLabel: (label: string) => void }) {
+  const typed = useTyped(label);
+  if (useLight() === "red") {
+    return label === "" ? null : <p className="say">{label}</p>;
+  }
+  return (
+    <label className="Logbook-Story-label">
+      <span>what for</span>
+      <input
+        type="text"
+        value={typed.text}
+        maxLength={60}
+        autoComplete="off"
+        placeholder="flash 4 s for the shed door"
+        onChange={(event) => typed.setText(event.target.value)}
+        onFocus={typed.onFocus}
+        onBlur={() => typed.onBlur(onLabel)}
+        onKeyDown={(event) => event.key === "Enter" && event.currentTarget.blur()}
+      />
+    </label>
+  );
+}
+
+/** Text in a field that is kept when one leaves it, and follows what is kept while nobody types. */
+function useTyped(kept: string) {
+  const [text, setText] = useState(kept);
   const [typing, setTyping] = useState(false);
-  const red = useLight() === "red";
-  // Changed elsewhere, or taken back, while nobody types here.
   useEffect(() => {
-    if (!typing) setText(notes);
-  }, [notes, typing]);
+    if (!typing) setText(kept);
+  }, [kept, typing]);
+  return {
+    text,
+    setText,
+    onFocus: () => setTyping(true),
+    onBlur: (keep: (text: string) => void) => {
+      setTyping(false);
+      if (text.trim() !== kept) keep(text.trim());
+    },
+  };
+}
+
+function Notes({ notes, onNotes }: { readonly notes: string; readonly onNotes: (notes: string) => void }) {
+  const { text, setText, onFocus, onBlur } = useTyped(notes);
+  const red = useLight() === "red";
   if (red) {
     return (
       <p className="say">
@@ -202,11 +240,8 @@ function Notes({ notes, onNotes }: { readonly notes: string; readonly onNotes: (
         rows={3}
         placeholder="What you saw, what you would change"
         onChange={(event) => setText(event.target.value)}
-        onFocus={() => setTyping(true)}
-        onBlur={() => {
-          setTyping(false);
-          if (text.trim() !== notes) onNotes(text.trim());
-        }}
+        onFocus={onFocus}
+        onBlur={() => onBlur(onNotes)}
       />
       <span className="small soft" role="status">
         {text.trim() === notes ? (notes === "" ? "" : "kept") : "kept when you leave the field"}

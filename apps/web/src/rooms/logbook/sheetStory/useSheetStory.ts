@@ -22,6 +22,7 @@ export function useSheetStory({ notebook, sheet }: { readonly notebook: Notebook
     ledger,
     older,
     setNotes: (notes: string) => set({ notes: notes === "" ? null : notes }, `${code}: notes`),
+    setLabel: (label: string) => set({ label: label === "" ? null : label }, `${code}: what it was for`),
     date: (step: string, word: string) => set({ [step]: { ...momentNow() } }, `${code}: ${word.toLowerCase()}`),
     putAway: () => set({ removedAt: { ...momentNow() } }, `${code} put away`),
   };
@@ -41,6 +42,7 @@ function useOlder(notebook: Notebook, sheet: Sheet) {
         const of = sheet.openings.length === 1 ? "given" : `opening ${i + 1}`;
         add(of, await notebook.history(sheet.id, `openings.${id}.opening`), sayOpening);
       }
+      add("what for", await notebook.history(sheet.id, "label"), (value) => (typeof value === "string" ? value : null));
       add("notes", await notebook.history(sheet.id, "notes"), (value) => (typeof value === "string" ? value : null));
       if (!left) setOlder(told.sort((a, b) => (a.name < b.name ? 1 : -1)));
     };
