@@ -25,7 +25,8 @@ export function impuritiesOf(path: string, text: string): string[] {
     }
   }
   const visit = (node: ts.Node): void => {
-    if (ts.isIdentifier(node) && barred.has(node.text) && isUse(node)) say(node, `${node.text}: hand it in`);
+    if (ts.isIdentifier(node) && barred.has(node.text) && isUse(node) && !isBoundHere(node))
+      say(node, `${node.text}: hand it in`);
     if (
       ts.isPropertyAccessExpression(node) &&
       ts.isIdentifier(node.expression) &&
@@ -38,6 +39,24 @@ export function impuritiesOf(path: string, text: string): string[] {
   };
   visit(source);
   return found;
+}
+
+// A parameter or a const of the same name is nobody's clock: a print's `process` is negative or reversal.
+function isBoundHere(node: ts.Identifier): boolean {
+  const binds = (name: ts.BindingName): boolean =>
+    ts.isIdentifier(name)
+      ? name.text === node.text
+      : name.elements.some((element) => ts.isBindingElement(element) && binds(element.name));
+  for (let at: ts.Node = node.parent; !ts.isSourceFile(at); at = at.parent) {
+    if (ts.isFunctionLike(at) && at.parameters.some((parameter) => binds(parameter.name))) return true;
+    if (!ts.isBlock(at)) continue;
+    for (const statement of at.statements) {
+      if (ts.isVariableStatement(statement) && statement.declarationList.declarations.some(({ name }) => binds(name))) {
+        return true;
+      }
+    }
+  }
+  return false;
 }
 
 // A name in a type, a key of an object or a member of something else is not the thing itself.

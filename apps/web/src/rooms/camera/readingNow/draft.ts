@@ -1,7 +1,7 @@
 import type { Result } from "@captray/notebook/records";
 
 /** The fields of “I have a reading now” that are typed, in the order they are read. */
-export const fieldNames = ["time", "meterFNumber", "iso", "focalLength", "lensFNumber", "extension"] as const;
+const fieldNames = ["time", "meterFNumber", "iso", "focalLength", "lensFNumber", "extension"] as const;
 export type FieldName = (typeof fieldNames)[number];
 
 /** What may be said better than it is taken for granted, each as it was typed or chosen. */

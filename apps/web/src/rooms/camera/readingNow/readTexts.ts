@@ -25,7 +25,7 @@ export function saysDistant(text: string): boolean {
 }
 
 /** Reads the board-to-glass field: a length, or “distant”. */
-export function readExtension(text: string): ReadAnswer {
+function readExtension(text: string): ReadAnswer {
   return saysDistant(text)
     ? { kind: "read", value: 0, understood: "a distant subject: nothing to add" }
     : readLength({ text });

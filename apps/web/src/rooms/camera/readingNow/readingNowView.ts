@@ -43,7 +43,7 @@ export interface BarView {
   readonly waits: string | undefined;
 }
 
-export interface ProblemView {
+interface ProblemView {
   readonly head: string;
   readonly say: string;
 }

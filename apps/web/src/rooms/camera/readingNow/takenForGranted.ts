@@ -42,7 +42,7 @@ const lightWords: Readonly<Record<string, string>> = {
 };
 
 /** A light in the words of the page. */
-export function lightInWords(source: string): string {
+function lightInWords(source: string): string {
   return lightWords[source] ?? source;
 }
 

@@ -5,7 +5,7 @@ import { formatStops, showFNumber, showTime } from "@captray/science/notation";
 import { saidWords } from "../saidWords.ts";
 
 /** Outdoors the light is asked about again after this long. */
-export const askAgainAfterMin = 10;
+const askAgainAfterMin = 10;
 
 export interface AreaView {
   readonly id: string;

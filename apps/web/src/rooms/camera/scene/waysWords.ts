@@ -95,7 +95,7 @@ function numberWord(count: number): string {
 }
 
 /** 1st, 2nd, 3rd, 4th … 13th. */
-export function ordinal(count: number): string {
+function ordinal(count: number): string {
   const tens = count % 100;
   const ending = tens >= 11 && tens <= 13 ? "th" : (["th", "st", "nd", "rd"][count % 10] ?? "th");
   return `${count}${ending}`;
