@@ -40,6 +40,13 @@ test("a reading in another way is compared as light: EV 10 at ISO 100 is 128 cd/
   const { stops, moved } = lightMoved({ scene, placedId, reading: asLuminance });
   expect(stops).toBeCloseTo(1, 12);
   expect(moved[0]?.reading).toMatchObject({ timeS: { value: 1 / 16 } });
+  // EV 9 on a dial at ISO 25 is EV 11 at ISO 100.
+  const asEv: Reading = { way: "ev", ev: { value: 9 }, iso: { value: 25 } };
+  expect(lightMoved({ scene, placedId, reading: asEv }).stops).toBeCloseTo(1, 12);
+  expect(lightMoved({ scene, placedId, reading: { way: "ev100", ev100: { value: 9 } } }).stops).toBeCloseTo(-1, 12);
+  // 1280 lx are EV 9 by C = 250.
+  const asLux: Reading = { way: "illuminance", illuminanceLx: { value: 1280 } };
+  expect(lightMoved({ scene, placedId, reading: asLux }).stops).toBeCloseTo(-1, 12);
   // The dial set otherwise: f/16 for 1/4 s at ISO 100 is EV 10 too.
   const otherDial = { way: "time", timeS: { value: 1 / 4 }, fNumber: { value: 16 }, iso: { value: 100 } } as Reading;
   expect(lightMoved({ scene, placedId, reading: otherDial }).stops).toBeCloseTo(0, 12);

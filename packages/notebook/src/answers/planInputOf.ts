@@ -191,6 +191,7 @@ export function planReadingOf(reading: Reading): PlanReading {
       return {
         ...(reading.kind && { kind: reading.kind }),
         timeS: reading.timeS.value,
+        ...(reading.timeS.text !== undefined && { text: reading.timeS.text }),
         fNumber: reading.fNumber.value,
         iso: reading.iso.value,
       };

@@ -1,4 +1,18 @@
-export type { LedgerFactsOf, LedgerLineFacts, LedgerLineName } from "./ledgerFacts.ts";
+export type {
+  ApertureFacts,
+  ColourOfLightFacts,
+  ExposureIndexFacts,
+  ExtensionFacts,
+  FiltersFacts,
+  HandFacts,
+  LedgerFactsOf,
+  LedgerLineFacts,
+  LedgerLineName,
+  LongExposureFacts,
+  PlaceFacts,
+  ReadingFacts,
+  TransmissionFacts,
+} from "./ledgerFacts.ts";
 export { type LedgerWords, type LedgerWordsInput, type LengthUnit, ledgerWords } from "./ledgerWords.ts";
 export { type Facts, OutOfDomain } from "./outOfDomain.ts";
 export {

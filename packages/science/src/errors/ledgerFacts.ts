@@ -34,6 +34,8 @@ export interface ReadingFacts extends LineFacts {
   readonly offsetStops: number;
   readonly meterSd: number;
   readonly readingSd: number;
+  /** The figure as it was typed, where it was. */
+  readonly text?: string;
 }
 
 export interface PlaceFacts extends LineFacts {

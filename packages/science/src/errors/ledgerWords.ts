@@ -64,7 +64,7 @@ const wordings: { readonly [Line in LedgerLineName]: Wording<Line> } = {
       ground: several
         ? `The mean of ${averaged} readings is ${showEv({ ev: facts.ev100 })} at ISO 100, which is ${time} at ${frame}: ${stopsOf(facts)} from one second${offset}.`
         : facts.way === "timeS"
-          ? `The meter gave ${time} at ${frame}${on}: ${stopsOf(facts)} from one second${offset}.`
+          ? `The meter gave ${facts.text === undefined ? time : typedTime(facts.text, time)} at ${frame}${on}: ${stopsOf(facts)} from one second${offset}.`
           : `The meter gave ${asRead(facts)}${on}, which is ${time} at ${frame}: ${stopsOf(facts)} from one second${offset}.`,
       sum: `log2(${figures(facts.timeS, 4)})${offsetStops === 0 ? "" : ` ${plus(offsetStops)}`} = ${stops(facts)}`,
       source: "iso-2720: meters and their K and C (second hand); apex: dials in powers of two (second hand)",
@@ -338,10 +338,15 @@ function lightName(source: string): string {
   return source === "illuminantA" ? "a 2856 K filament lamp" : source;
 }
 
-function asRead({ way, read, fNumber, iso, timeS }: LedgerFactsOf["reading"]): string {
+/** What was typed, and what its dial means by it. */
+function typedTime(text: string, time: string): string {
+  return text === time || `${text} s` === time ? time : `${text} (${time} as reckoned)`;
+}
+
+function asRead({ way, read, fNumber, iso, timeS, text }: LedgerFactsOf["reading"]): string {
   switch (way) {
     case "timeS":
-      return `${spoken(timeS)} at ${showFNumber({ fNumber })}, ISO ${figures(iso, 3)}`;
+      return `${text ?? spoken(timeS)} at ${showFNumber({ fNumber })}, ISO ${figures(iso, 3)}`;
     case "ev":
       return `${showEv({ ev: read })} at ISO ${figures(iso, 3)}`;
     case "ev100":

@@ -22,6 +22,7 @@ export interface CheckedReading {
   readonly read: number;
   readonly fNumber: number | null;
   readonly iso: number | null;
+  readonly text: string | undefined;
 }
 
 /** The readings, checked in the order of their keys. Inner helper of `plan`. */
@@ -68,6 +69,7 @@ function checkedReading(reading: PlanReading, path: string): CheckedReading {
     read: way === "ev" || way === "ev100" ? finiteAt(read, path, way) : positiveAt(read, path, way),
     fNumber: reading.fNumber === undefined ? null : positiveAt(reading.fNumber, path, "fNumber"),
     iso: reading.iso === undefined ? null : positiveAt(reading.iso, path, "iso"),
+    text: reading.text,
   };
 }
 
@@ -167,5 +169,6 @@ export function readingLine(input: {
     offsetStops: meter.offsetStops,
     meterSd: meter.sdStops,
     readingSd: meter.readingSdStops,
+    ...(averaged === 1 && first.text !== undefined && { text: first.text }),
   };
 }

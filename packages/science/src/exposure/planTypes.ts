@@ -82,6 +82,8 @@ export interface PlanReading {
   readonly ev100?: number | undefined;
   readonly luminanceCdM2?: number | undefined;
   readonly illuminanceLx?: number | undefined;
+  /** The figure as it was typed (1/15): for the words of the ledger only. */
+  readonly text?: string | undefined;
 }
 
 export interface PlanFilter {
