@@ -121,6 +121,7 @@ function Stops({ stops, sd }: { readonly stops: number; readonly sd: number }) {
 }
 
 function Doubt({ sd, perStop }: { readonly sd: number; readonly perStop: number }) {
+  if (sd === 0) return <span className="soft">no doubt</span>;
   const { plusMinus } = honestDigits({ value: 0, sd, of: "stops" });
   return (
     <>

@@ -151,7 +151,11 @@ function clickName(stops: number): string {
   return Math.abs(stops - 0.5) < 0.01 ? "half" : "full";
 }
 
-const clicks: Readonly<Record<string, number>> = { full: 1, half: 0.5, third: 1 / 3 };
+const clicks = new Map([
+  ["full", 1],
+  ["half", 0.5],
+  ["third", 1 / 3],
+]);
 
 export function meterSet(texts: Texts, isNew: boolean): FieldSet {
   const iso = read(texts.lowestIso, readIso);
@@ -162,7 +166,7 @@ export function meterSet(texts: Texts, isNew: boolean): FieldSet {
       name: (texts.name ?? "").trim() || "Meter",
       reads: "reflected",
       lowestIso: iso?.value,
-      clickStops: clicks[texts.clickStops ?? ""],
+      clickStops: clicks.get(texts.clickStops ?? ""),
       offsetStops: Number.isFinite(offset) && Math.abs(offset) <= 20 ? { value: offset, sd: 0.1 } : undefined,
     },
     isNew,

@@ -266,7 +266,6 @@ function Bar(props: {
   const { view } = props;
   const [reading, setReading] = useState(false);
   const time = view.plan.kind === "plan" ? figuresOf(view.plan.answer.timeS) : undefined;
-  const age = view.ageMin === undefined ? "" : view.ageMin === 0 ? "read just now" : `read ${view.ageMin} min ago`;
   return (
     <ExposureBar
       time={time?.figures}
@@ -289,7 +288,7 @@ function Bar(props: {
         <>
           {view.plan.kind === "plan" && <b>nine in ten: {rangeWords(view.plan.answer.timeIntervalS)}</b>}
           <span>
-            {view.askAgain ? `${age}: the light may have moved.` : age}{" "}
+            {view.askAgain ? `${view.age}: the light may have moved.` : view.age}{" "}
             <Word inline onPress={() => setReading(true)}>
               Read again
             </Word>

@@ -22,8 +22,8 @@ export interface AreaView {
 export interface SceneView {
   readonly plan: PlanOf;
   readonly areas: readonly AreaView[];
-  /** Minutes since the newest reading, whole. */
-  readonly ageMin: number | undefined;
+  /** How long ago the newest reading was taken, in words. */
+  readonly age: string;
   readonly askAgain: boolean;
   readonly frame: string;
   readonly problem: { readonly head: string; readonly say: string } | undefined;
@@ -48,7 +48,7 @@ export function sceneView({
   return {
     plan,
     areas: areasOf(scene, plan),
-    ageMin,
+    age: ageMin === undefined ? "" : ageWords(ageMin),
     askAgain: ageMin !== undefined && ageMin >= askAgainAfterMin && isOutdoors(scene),
     frame: frameWords(newest),
     problem: problemOf(plan, lengthUnit),
@@ -57,6 +57,15 @@ export function sceneView({
         ? saidWords({ said: plan.answer.said, saidTimeS: scene.saidTime.timeS.value, timeS: plan.answer.timeS })
         : undefined,
   };
+}
+
+/** “read 6 min ago”, “read 3 h ago”, “read 12 days ago”. */
+function ageWords(ageMin: number): string {
+  if (ageMin === 0) return "read just now";
+  if (ageMin < 90) return `read ${ageMin} min ago`;
+  const hours = Math.round(ageMin / 60);
+  if (hours < 48) return `read ${hours} h ago`;
+  return `read ${Math.round(hours / 24)} days ago`;
 }
 
 /** Outdoors unless the scene says otherwise, or its light is a lamp. */
