@@ -1,7 +1,6 @@
 import type { Sheet, StepDate } from "../records/sheet.ts";
 import { stepDates } from "../records/sheet.ts";
 import { type SheetState, sheetState } from "../records/sheetState.ts";
-import { isObject, parseJson } from "./row.ts";
 import type { SheetCard } from "./sheetCard.ts";
 
 /** A card as it is stored: `searchText` holds the sheet's own words only; what it links to is added in memory. */
@@ -10,8 +9,6 @@ export interface StoredCard extends SheetCard {
   readonly gone?: true;
 }
 
-/** Cards lie in chunks of so many. */
-export const cardsInChunk = 100;
 /** The form of rows and cards: another one, and both are made again from the log. */
 export const cardForm = 1;
 
@@ -56,27 +53,4 @@ export function goneCard(id: SheetCard["id"]): StoredCard {
     searchText: "",
     gone: true,
   };
-}
-
-export function chunkText(cards: ReadonlyMap<string, StoredCard>): string {
-  return JSON.stringify([...cards.values()]);
-}
-
-/** Reads a chunk; undefined where it does not parse. Our own code wrote it from checked rows, so its form is not asked again. */
-export function readChunk(text: string): Map<string, StoredCard> | undefined {
-  const held = parseJson(text);
-  if (!Array.isArray(held)) return undefined;
-  const cards = new Map<string, StoredCard>();
-  for (const card of held as readonly unknown[]) {
-    if (
-      !isObject(card) ||
-      typeof card.id !== "string" ||
-      typeof card.searchText !== "string" ||
-      !isObject(card.dates)
-    ) {
-      return undefined;
-    }
-    cards.set(card.id, card as unknown as StoredCard);
-  }
-  return cards;
 }

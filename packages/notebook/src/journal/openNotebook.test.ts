@@ -241,7 +241,9 @@ test("sheets made one by one in two tabs all have their cards, over several chun
       .map(({ code }) => code)
       .sort(),
   ).toEqual(made.sort());
-  expect([...base.tables.card.values()].map((text) => (JSON.parse(text) as unknown[]).length)).toEqual([100, 30]);
+  expect([...base.tables.card.values()].map((text) => (JSON.parse(text) as { cards: unknown[] }).cards.length)).toEqual(
+    [100, 30],
+  );
 });
 
 test("what could not be kept stays visible, says so, and is kept with the next change", async () => {

@@ -4,7 +4,7 @@ import { isPlainJson } from "../records/plainJson.ts";
 import type { FieldSet } from "../records/record.ts";
 import { isRecordId, type RecordId } from "../records/recordId.ts";
 import type { Storage, Transaction } from "../storage/storage.ts";
-import { readChunk } from "./card.ts";
+import { readChunk } from "./cardChunk.ts";
 import type { Change } from "./change.ts";
 import { ChangeRefused } from "./changeRefused.ts";
 import { checkForm } from "./form.ts";

@@ -1,7 +1,8 @@
 import type { Sheet } from "../records/sheet.ts";
 import type { Transaction } from "../storage/storage.ts";
 import { applyChange } from "./applyChange.ts";
-import { cardOf, cardsInChunk, chunkText, goneCard, type StoredCard } from "./card.ts";
+import { cardOf, goneCard, type StoredCard } from "./card.ts";
+import { cardsInChunk, chunkText } from "./cardChunk.ts";
 import { form } from "./form.ts";
 import type { Quarantined } from "./notebook.ts";
 import { isQuarantined, type ReadyChange, readEntry } from "./readChange.ts";

@@ -1,7 +1,8 @@
 import { recordsVersion } from "../records/recordsVersion.ts";
 import type { Transaction } from "../storage/storage.ts";
 import { applyChange } from "./applyChange.ts";
-import { cardsInChunk, chunkText, readChunk, type StoredCard } from "./card.ts";
+import type { StoredCard } from "./card.ts";
+import { cardsInChunk, chunkText, readChunk } from "./cardChunk.ts";
 import type { Change, Was } from "./change.ts";
 import { checksum } from "./checksum.ts";
 import { checkForm } from "./form.ts";
