@@ -32,15 +32,25 @@ export interface OpenInput {
   /** After the address: "#/shelf". */
   readonly at?: string;
   readonly options?: BrowserContextOptions;
+  /** Lets the app keep itself for later: only where that is what is tried, since every fresh context fetches all of it. */
+  readonly keepsItself?: boolean;
   readonly on?: Browser;
 }
 
 /** A fresh notebook in a fresh browser context, opened at a page. */
-export async function open({ screen = "phone", light, at = "", options = {}, on }: OpenInput = {}): Promise<Opened> {
+export async function open({
+  screen = "phone",
+  light,
+  at = "",
+  options = {},
+  keepsItself = false,
+  on,
+}: OpenInput = {}): Promise<Opened> {
   const context = await (on ?? (await browser())).newContext({
     viewport: screens[screen],
     reducedMotion: "reduce",
     locale: "en-GB",
+    serviceWorkers: keepsItself ? "allow" : "block",
     ...options,
   });
   if (light !== undefined) {

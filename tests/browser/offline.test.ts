@@ -11,7 +11,7 @@ const dist = inject("dist");
 
 describe("without a network", () => {
   test("after one visit the app opens, goes to every room and still reckons", async () => {
-    const { page, context, complaints } = await open();
+    const { page, context, complaints } = await open({ keepsItself: true });
     await keptOffline(page);
     await context.setOffline(true);
     await page.reload();

@@ -94,7 +94,7 @@ describe.each([
 
 describe("the first frame", () => {
   test("in red light no frame of a start, a reload or a start after a kill has green or blue", async () => {
-    const { page, context } = await open({ light: "red", at: "#/camera/now" });
+    const { page, context } = await open({ light: "red", at: "#/camera/now", keepsItself: true });
     const reloaded = await framesOf(page, () => page.reload());
     await page.close({ runBeforeUnload: false });
     const again = await context.newPage();

@@ -114,7 +114,7 @@ describe("for every hand and eye", () => {
 
 describe("installing", () => {
   test("the manifest has no mistakes, and the browser would install it [w3c-appmanifest; peer: Chromium]", async () => {
-    const { page, context } = await open();
+    const { page, context } = await open({ keepsItself: true });
     const session = await context.newCDPSession(page);
     const { errors, url } = await session.send("Page.getAppManifest");
     expect([errors, url]).toEqual([[], `${inject("address")}manifest.webmanifest`]);
