@@ -10,7 +10,7 @@ export interface HybridClockInput {
  * Formula  a name is time in ms (9 digits of base 36), a counter (4) and the writer (10); seeing a later name moves the
  *          clock up to it, and a full counter takes the next millisecond.
  *
- * @source kulkarni-2014: Logical Physical Clocks (abstract seen, rule from memory) (second hand)
+ * @source kulkarni-2014: the rule of a clock that is physical and logical at once (second hand)
  */
 export class HybridClock {
   readonly #now: () => number;
