@@ -3,20 +3,19 @@ import { useState } from "react";
 import { Button } from "../../../kit/Button.tsx";
 import { ExposureBar } from "../../../kit/ExposureBar.tsx";
 import { Field } from "../../../kit/Field.tsx";
-import { honestDigits } from "../../../kit/honestDigits.ts";
 import { LedgerOfPlan } from "../../../kit/ledgerOfPlan/LedgerOfPlan.tsx";
 import { NothingYet } from "../../../kit/NothingYet.tsx";
 import { Page } from "../../../kit/Page.tsx";
-import { PlainField } from "../../../kit/PlainField.tsx";
 import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
 import { useSettled } from "../../../kit/useSettled.ts";
 import { Word } from "../../../kit/Word.tsx";
 import { figuresOf, rangeWords } from "../readingNow/barWords.ts";
-import { readMeter } from "../readingNow/readTexts.ts";
-import type { AreaView, SceneView } from "./sceneView.ts";
+import { Areas, ReadingField, Settled } from "./Areas.tsx";
+import type { SceneView } from "./sceneView.ts";
 import { useScenePage } from "./useScenePage.ts";
-import { type LeverView, leversTooLong, leversTooShort, type WayView, waysInWords } from "./waysWords.ts";
+import { Levers, Ways } from "./Ways.tsx";
+import { leversTooLong, leversTooShort, waysInWords } from "./waysWords.ts";
 import "./ScenePage.css";
 
 /** A scene: its readings, the ledger line by line, how to give the time, and the way to the cap. */
@@ -106,155 +105,6 @@ export default function ScenePage({ id }: { readonly id: string }) {
       </div>
       <Bar view={view} onCap={page.toTheCap} onReadAgain={onReadAgain} />
     </Page>
-  );
-}
-
-function Areas(props: {
-  readonly areas: readonly AreaView[];
-  readonly onName: (areaId: string, name: string) => void;
-  readonly onPlace: (areaId: string) => void;
-  readonly onRead: (areaId: string, text: string) => void;
-  readonly onAdd: (name: string, text: string) => void;
-}) {
-  const [open, setOpen] = useState<string | undefined>(undefined);
-  const chosen = props.areas.find((area) => area.id === open);
-  return (
-    <>
-      <ul className="Camera-Chips">
-        {props.areas.map((area) => (
-          <li key={area.id}>
-            <button
-              type="button"
-              aria-expanded={area.id === open}
-              data-ground={area.isGround || undefined}
-              onClick={() => setOpen(area.id === open ? undefined : area.id)}
-            >
-              <span className="soft">{area.name}</span>
-              <b>{area.said}</b>
-              <span className="small soft">
-                {area.isGround ? "placed" : (area.fromGround ?? "")}
-                {area.moved ? ", moved" : ""}
-              </span>
-            </button>
-          </li>
-        ))}
-        <li>
-          <button
-            type="button"
-            aria-expanded={open === "new"}
-            onClick={() => setOpen(open === "new" ? undefined : "new")}
-          >
-            <span className="Camera-Chips-add">Add an area</span>
-          </button>
-        </li>
-      </ul>
-      {chosen !== undefined && (
-        <div className="Camera-Chips-open">
-          <Settled
-            key={chosen.id}
-            label="Name"
-            stored={chosen.name}
-            write={(name) => props.onName(chosen.id, name)}
-            hint="hull"
-          />
-          <ReadingField label={`Read ${chosen.name} anew`} onRead={(text) => props.onRead(chosen.id, text)} />
-          {!chosen.isGround && <Button onPress={() => props.onPlace(chosen.id)}>Place this one on mid grey</Button>}
-        </div>
-      )}
-      {open === "new" && (
-        <NewArea
-          onAdd={(name, text) => {
-            props.onAdd(name, text);
-            setOpen(undefined);
-          }}
-        />
-      )}
-    </>
-  );
-}
-
-function Settled(props: {
-  readonly label: string;
-  readonly stored: string;
-  readonly write: (text: string) => void;
-  readonly hint: string;
-}) {
-  const [text, onText] = useSettled(props.stored, props.write);
-  return <PlainField label={props.label} text={text} onText={onText} hint={props.hint} />;
-}
-
-function NewArea({ onAdd }: { readonly onAdd: (name: string, text: string) => void }) {
-  const [name, setName] = useState("");
-  const [text, setText] = useState("");
-  const read = readMeter(text).kind === "read";
-  return (
-    <div className="Camera-Chips-open">
-      <PlainField label="Name of the area" text={name} onText={setName} hint="snow" />
-      <Field label="The meter says" text={text} onText={setText} read={readMeter} kind="time" after="s" signs={6} />
-      <Button onPress={() => onAdd(name, text)} waits={read ? undefined : "a reading"}>
-        Add it
-      </Button>
-    </div>
-  );
-}
-
-function ReadingField({ label, onRead }: { readonly label: string; readonly onRead: (text: string) => void }) {
-  const [text, setText] = useState("");
-  const read = readMeter(text).kind === "read";
-  return (
-    <div className="Camera-ReadingField">
-      <Field label={label} text={text} onText={setText} read={readMeter} kind="time" after="s" signs={6} />
-      <Button
-        onPress={() => {
-          onRead(text);
-          setText("");
-        }}
-        waits={read ? undefined : "a reading"}
-      >
-        Take this reading
-      </Button>
-    </div>
-  );
-}
-
-function Ways({ ways }: { readonly ways: readonly WayView[] }) {
-  return (
-    <ul className="Camera-Ways">
-      {ways.map((way) => (
-        <li key={way.name}>
-          <span>
-            <b>{way.name}</b>
-            <span className="soft">{way.say}</span>
-          </span>
-          <PlusMinus sdStops={way.sdStops} />
-        </li>
-      ))}
-    </ul>
-  );
-}
-
-function PlusMinus({ sdStops }: { readonly sdStops: number }) {
-  const { plusMinus } = honestDigits({ value: 0, sd: sdStops, of: "stops" });
-  return (
-    <span>
-      <span aria-hidden="true">±{plusMinus}</span>
-      <span className="unseen">give or take {plusMinus} stop</span>
-    </span>
-  );
-}
-
-function Levers({ levers }: { readonly levers: readonly LeverView[] }) {
-  return (
-    <table className="Camera-Levers">
-      <tbody>
-        {levers.map(({ name, value }) => (
-          <tr key={name}>
-            <th scope="row">{name}</th>
-            <td>{value}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
   );
 }
 
