@@ -20,6 +20,10 @@ export default defineConfig({
         ? []
         : [
             {
+              // Named here, else they are found while a test runs and the page is loaded anew under it.
+              optimizeDeps: {
+                include: ["idb", "zod/mini", "react", "react-dom/client", "react/jsx-dev-runtime"],
+              },
               test: {
                 name: "inBrowser",
                 include: ["{packages,apps}/**/src/**/*.browser.test.{ts,tsx}"],
