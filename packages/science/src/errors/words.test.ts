@@ -16,7 +16,8 @@ notebookNewer extensionShorterThanFocalLength travelNegative subjectInsideFocalL
 stopBeyondFocus stopWiderThanGlass notConverging transmissionOutOfRange beyondHyperfocal offAxisAngle
 formatLargerThanCircle noReadings curveNotRising speedPointNotReached exponentOutOfRange tableNotRising coneAngle
 distanceNotPositive latitude longitude yearOutside1950to2050 sunBelowHorizon noHourToday cctOutOfRange noExposureLeft
-focusNotForPinhole unknownArea mixedIncidentAndReflected lampHasNoLightForThisPaper`.split(/\s+/);
+focusNotForPinhole unknownArea mixedIncidentAndReflected lampHasNoLightForThisPaper
+baseTooLight belowBase aboveSurfaceCap toneOutOfReach`.split(/\s+/);
 
 const GENERAL = messageOf({ code: "no such code", facts: {}, key: "" });
 
@@ -124,6 +125,30 @@ test.each([
     "The reciprocity table does not rise in row 3: 20 s after 30 s.",
   ],
   ["noExposureLeft", "errorS", { timeS: 0.2, errorS: -0.3 }, "Of 0.2 s nothing is left for the picture."],
+  [
+    "toneOutOfReach",
+    "shadowDensity",
+    { density: 2.2, lightest: 0.362, darkest: 2.003 },
+    "This paper in these baths does not print a density of 2.2: its tones lie between 0.362 and 2.003.",
+  ],
+  [
+    "aboveSurfaceCap",
+    "fogged",
+    { fogged: 1.7, cap: 1.602 },
+    "The density (1.7) is beyond the black of this surface (1.602): the shine of the paper alone is lighter.",
+  ],
+  [
+    "belowBase",
+    "density",
+    { density: 0.05, baseDensity: 0.06 },
+    "The density (0.05) is below that of the bare paper (0.06).",
+  ],
+  [
+    "baseTooLight",
+    "base",
+    { baseDensity: -0.1 },
+    "The bare paper, at a density of −0.1, would throw back more light than falls on it.",
+  ],
   [
     "cctOutOfRange",
     "source",

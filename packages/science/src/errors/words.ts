@@ -287,6 +287,24 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
     hint: "Add steps with more exposure, or develop the strip longer.",
   }),
 
+  // The print.
+  baseTooLight: ({ value }) => ({
+    message: `The bare paper${value("baseDensity") === "" ? "" : `, at a density of ${value("baseDensity")},`} would throw back more light than falls on it.`,
+    hint: "Measure it against the white of a grey scale, without shine; bare papers lie between about 0.03 and 0.25.",
+  }),
+  belowBase: ({ bracket, given }) => ({
+    message: `The density${given === "" ? "" : ` (${given})`} is below that of the bare paper${bracket("baseDensity")}.`,
+    hint: "Measure both again in one scan: no silver makes a paper lighter.",
+  }),
+  aboveSurfaceCap: ({ bracket, given }) => ({
+    message: `The density${given === "" ? "" : ` (${given})`} is beyond the black of this surface${bracket("cap")}: the shine of the paper alone is lighter.`,
+    hint: "Look whether the finish is right; gloss ends at 2.52, semi-matt at 1.92, matt at 1.60.",
+  }),
+  toneOutOfReach: ({ value }) => ({
+    message: `This paper in these baths does not print${value("density") === "" ? " that density" : ` a density of ${value("density")}`}${value("lightest") === "" || value("darkest") === "" ? "" : `: its tones lie between ${value("lightest")} and ${value("darkest")}`}.`,
+    hint: "Ask for a tone between these two, or change the baths: a round of bleach more makes lighter whites.",
+  }),
+
   // Light.
   coneAngle: ({ value }) => ({
     message: `The cone of the lamp${value("coneDeg") === "" ? "" : ` is ${value("coneDeg")}; it`} must be more than 0° and at most 360°.`,

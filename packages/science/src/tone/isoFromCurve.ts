@@ -1,0 +1,49 @@
+import { type Curve, wholeCurve } from "./curve.ts";
+import { negativePoints, rangeOf } from "./negativePoints.ts";
+import { paperSpeed } from "./paperSpeed.ts";
+import type { SurfaceInput } from "./surfaceOf.ts";
+
+export interface IsoFromCurveInput extends SurfaceInput {
+  readonly curve?: Curve | undefined;
+}
+
+/** Of the negative, as a maker would quote it before rounding. */
+export interface IsoFromCurve {
+  readonly minDensity: number;
+  readonly maxDensity: number;
+  /** log10 lx·s, as the other two. */
+  readonly logToe: number;
+  readonly logSpeedPoint: number;
+  readonly logShoulder: number;
+  /** ISO P. */
+  readonly speed: number;
+  /** ISO R. */
+  readonly range: number;
+  /** Density by log10 exposure between toe and shoulder. */
+  readonly averageGradient: number;
+}
+
+/**
+ * Speed and range that a maker would quote for a paper of this curve, developed as a negative.
+ *
+ * Formula  toe D_min + 0.04, speed point D_min + 0.60, shoulder D_min + 0.90 (D_max − D_min); P = 1000 / H_speed,
+ *          R = 100 (x_shoulder − x_toe); gradient = (0.90 (D_max − D_min) − 0.04) / (R / 100).
+ * Units    log exposures in log10 lx·s of the printing lamp; R in hundredths of log10
+ * Holds    for first development as written; at least 0.60 must lie between the ends.
+ * Error    reading the nine tenths as of the gross density moves the shoulder by 0.02 in D at most.
+ *
+ * @throws {OutOfDomain} speedPointNotReached, outOfRange, twoOfOne, unknownWord, unknownKey, negative, notFinite
+ * @source focal-encyclopedia, p. 679: 0.04 and nine tenths (seen); iso-6846: 0.60 (second hand); none: the 1000 of P (from memory)
+ * @example isoFromCurve({}).range // 112.6458783
+ */
+export function isoFromCurve({ curve, ...finish }: IsoFromCurveInput): IsoFromCurve {
+  const points = negativePoints(wholeCurve(curve), finish);
+  const range = rangeOf(points);
+  const net = points.maxDensity - points.minDensity;
+  return {
+    ...points,
+    speed: paperSpeed({ speedPointLxS: 10 ** points.logSpeedPoint }),
+    range,
+    averageGradient: (0.9 * net - 0.04) / (range / 100),
+  };
+}
