@@ -68,8 +68,8 @@ describe("the logbook", () => {
     await context.close();
   });
 
-  test("the ledger stays as it was that day when the paper's index changes; Again starts from everything but the reading", async () => {
-    const { page, context } = await oneSheet();
+  test("Again starts from everything but the reading, and the former sheet's ledger stays as it was that day", async () => {
+    const { page, context } = await oneSheet({ screen: "tablet" });
     const frozen = await ledgerOf(page);
     await page.getByRole("button", { name: /^Again/ }).click();
     await page.getByRole("heading", { level: 1, name: "I have a reading now" }).waitFor();

@@ -2,6 +2,7 @@ import type { Notebook } from "@captray/notebook/journal";
 import { mishaps, nextSheetCode, type Sheet } from "@captray/notebook/records";
 import { readTime } from "@captray/science/notation";
 import { useEffect, useRef, useState } from "react";
+import { listenForHeldKey } from "../../../devices/heldKey.ts";
 import { Button } from "../../../kit/Button.tsx";
 import { Field } from "../../../kit/Field.tsx";
 import { goTo } from "../../../kit/goTo.ts";
@@ -31,6 +32,10 @@ export function CapAfter({
   const head = useRef<HTMLHeadingElement>(null);
   const [wrong, setWrong] = useState(state.mishaps.length > 0);
   useEffect(() => head.current?.focus(), []);
+  useEffect(
+    () => listenForHeldKey({ key: "Backspace", forMs: 2000, onHeld: () => happen({ kind: "takeBack" }) }),
+    [happen],
+  );
   const code = sheet.code ?? "The sheet";
   const place = placeWords({ notebook, sheet });
   const change = state.changes.at(-1);

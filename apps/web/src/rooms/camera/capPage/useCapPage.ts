@@ -111,6 +111,20 @@ export function useCapPage({
   // What was restored, or ran out while the page was away, is written down as it now stands.
   useEffect(() => keep(latest.current), [keep]);
 
+  // Another tab at the same sheet: whoever pressed last is shown in both, and only that one writes.
+  useEffect(() => {
+    const written = (event: StorageEvent) => {
+      if (event.key !== mirrored || event.newValue === null) return;
+      const held = readCapMirror(mirror.read(mirrored));
+      if (held === null || JSON.stringify(held.state) === JSON.stringify(latest.current)) return;
+      latest.current = held.state;
+      setNowMs(clock.nowMs());
+      setState(held.state);
+    };
+    window.addEventListener("storage", written);
+    return () => window.removeEventListener("storage", written);
+  }, [mirrored]);
+
   const { phase } = state;
   const live = isLive(state);
   const fromMs =

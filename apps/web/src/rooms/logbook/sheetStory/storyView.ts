@@ -90,7 +90,7 @@ export function storyView({
 }
 
 /** "13.6 s, to the ticks", "13 s, taken as planned". */
-export function openingWords(opening: HeldOpening, withTime = true): string {
+function openingWords(opening: HeldOpening, withTime = true): string {
   const manner = { ticks: "to the ticks", counted: "counted in the head", takenAsPlanned: "taken as planned" }[
     opening.manner
   ];
@@ -169,7 +169,8 @@ function compared(timeS: number, sdS: number, plannedS: number | undefined): str
   const stops = Math.log2(timeS / plannedS);
   if (Math.abs(stops) < 0.005) return `as planned; ${hand}`;
   const size = Math.abs(stops);
-  const words = `${size < 0.095 ? size.toFixed(2) : size.toFixed(1)} stop ${stops > 0 ? "more" : "less"} than planned`;
+  const digits = size < 0.095 ? size.toFixed(2) : size.toFixed(1);
+  const words = `${digits} ${Number(digits) > 1 ? "stops" : "stop"} ${stops > 0 ? "more" : "less"} than planned`;
   return `${words}; ${hand}`;
 }
 
