@@ -79,10 +79,10 @@ function damaged(text: string, random: () => number): string {
     const set = (name: string, value: unknown) =>
       Object.defineProperty(holder, name, { value, enumerable: true, configurable: true, writable: true });
     const what = below(4);
-    if (what === 0) set(key, one(values));
+    if (what === 0) set(key, structuredClone(one(values)));
     else if (what === 1) delete holder[key];
-    else if (what === 2) set(Array.isArray(holder) ? String(below(3)) : one(words), one(values));
-    else set(Array.isArray(holder) ? String(holder.length) : `${key}x`, holder[key]);
+    else if (what === 2) set(Array.isArray(holder) ? String(below(3)) : one(words), structuredClone(one(values)));
+    else set(Array.isArray(holder) ? String(holder.length) : `${key}x`, structuredClone(holder[key]));
   }
 }
 
