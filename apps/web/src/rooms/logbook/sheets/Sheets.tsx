@@ -66,7 +66,7 @@ export function Sheets({ chosen }: { readonly chosen: string }) {
                   <b>{what}</b>
                   <span className="small soft">{detail}</span>
                 </td>
-                <td>{given ? time : <span className="soft">plan {time}</span>}</td>
+                <td>{given ? time : <span className="soft">{time}</span>}</td>
               </tr>
             ))}
           </tbody>

@@ -44,7 +44,7 @@ describe("sheetsView", () => {
     const { rows, all } = sheetsView({ cards, words: "", most: 50, peek: (one) => records.get(one), nowMs: noon });
     expect(all).toBe(3);
     expect(rows.map(({ what, more, time, given }) => ({ what, more, time, given }))).toEqual([
-      { what: "paper negative, box C", more: "blank, laid out", time: "9 s", given: false },
+      { what: "paper negative, box C", more: "blank, laid out", time: "plan 9 s", given: false },
       { what: "jug by the upturned skiff", more: "1 Dec, exposed", time: "13.6 s", given: true },
       { what: "sheet", more: "1 Dec, kept, knocked", time: "13 s", given: true },
     ]);

@@ -9,7 +9,7 @@ export interface SheetRow {
   readonly what: string;
   /** The day, the state, what went wrong. */
   readonly more: string;
-  /** What was given; before that, what is planned. */
+  /** What was given; before that, what is planned, and said so. */
   readonly time: string;
   readonly given: boolean;
 }
@@ -63,7 +63,12 @@ function rowOf(card: SheetCard, peek: ViewInput["peek"], nowMs: number): SheetRo
     code: card.code === "" ? "no code" : card.code,
     what: whatFor(card, peek),
     more: [moment ? dayWords({ moment, nowMs }) : "", stateWords[card.state], ...wrong].filter(Boolean).join(", "),
-    time: givenS !== undefined ? givenWords(givenS) : plannedS !== undefined ? givenWords(plannedS) : "no time yet",
+    time:
+      givenS !== undefined
+        ? givenWords(givenS)
+        : plannedS !== undefined
+          ? `plan ${givenWords(plannedS)}`
+          : "no time yet",
     given: givenS !== undefined,
   };
 }
