@@ -57,7 +57,8 @@ describe("the table of formulas", () => {
     for (const [key, field] of Object.entries(shapeOf(input) ?? {})) {
       const { def } = bare(field).schema._zod;
       const inner = def.type === "array" ? bare(def.element).schema._zod.def : def;
-      expect([key, inner.type === "union"]).toEqual([key, notationOf(key) !== undefined]);
+      const readsText = inner.type === "union" && inner.options.some(({ _zod }) => _zod.def.type === "string");
+      expect([key, readsText]).toEqual([key, notationOf(key) !== undefined]);
     }
   });
 
@@ -227,6 +228,48 @@ describe("the codes of the contract, each provoked once", () => {
     ["isoPaperPoints", { logExposure: [0, 1], density: [0.05, 0.5] }, "speedPointNotReached", "/density"],
     ["isoPaperPoints", { logExposure: [0, 1, 2], density: [0.05, 2] }, "listsDiffer", "/density"],
     ["isoPaperPoints", { logExposure: [], density: [] }, "tooFew", "/logExposure"],
+    ["layerConstants", { refractiveIndex: 1 }, "outOfRange", "/refractiveIndex"],
+    ["returnFactor", { layerDensity: -1 }, "negative", "/layerDensity"],
+    ["reflectionDensity", { layerDensity: 0, baseDensity: 0 }, "baseTooLight", "/baseDensity"],
+    ["reflectionDensity", { layerDensity: [0.1, -1] }, "negative", "/layerDensity/1"],
+    ["reflectionDensity", { layerDensity: "dark" }, "wrongType", "/layerDensity"],
+    ["reflectionDensity", { layerDensity: 0, finish: "matt", surface: 0.01 }, "twoOfOne", "/surface"],
+    ["reflectionDensity", { layerDensity: 0, surface: 0.95 }, "outOfRange", "/surface"],
+    ["layerDensity", { density: 0.05 }, "belowBase", "/density"],
+    ["layerDensity", { density: 2.6 }, "aboveSurfaceCap", "/density"],
+    ["developable", { logExposure: [1], width: 0 }, "notPositive", "/width"],
+    ["forward", { curve: { width: 9 }, sheets: [], patches: [] }, "outOfRange", "/curve/width"],
+    ["forward", { curve: { gamma: 1 }, sheets: [], patches: [] }, "unknownKey", "/curve/gamma"],
+    ["forward", { sheets: [{ rounds: 1.5 }], patches: [] }, "wrongType", "/sheets/0/rounds"],
+    ["forward", { sheets: [{}], patches: [{ sheet: 1 }] }, "outOfRange", "/patches/0/sheet"],
+    [
+      "forward",
+      { sheets: [{}], patches: [{ sheet: 0, kind: "black", logExposure: 1 }] },
+      "unknownKey",
+      "/patches/0/logExposure",
+    ],
+    ["forward", { sheets: [{}], patches: [], offsetsStops: [] }, "listsDiffer", "/offsetsStops"],
+    ["isoFromCurve", { curve: { S: 0.2, a0: 0.5, Db: 0.4 } }, "speedPointNotReached", "/curve"],
+    ["exposureIndexFromCurve", { rounds: 0 }, "toneOutOfReach", "/curve"],
+    ["widthForRange", { range: 0 }, "notPositive", "/range"],
+    [
+      "planExposureFlash",
+      { highlightLxS: 30, shadowLxS: 1.5, meanLxS: 6, highlightDensity: 0.1, shadowDensity: 1.6 },
+      "toneOutOfReach",
+      "/highlightDensity",
+    ],
+    [
+      "planExposureFlash",
+      { highlightLxS: 1, shadowLxS: 1.5, meanLxS: 6, highlightDensity: 0.5, shadowDensity: 1.6 },
+      "outOfRange",
+      "/shadowLxS",
+    ],
+    ["whyGrey", { logExposure: 1, sheet: { process: "negative" } }, "unknownWord", "/sheet/process"],
+    ["patchArithmetic", { fogged: 2.6, bleachOnly: 0.2, baseProcessed: 0.1, base: 0.06 }, "aboveSurfaceCap", "/fogged"],
+    ["contactPrint", { negative: {}, logExposure: [], clearLogExposure: 1 }, "missingKey", "/paper"],
+    ["printingDensity", { layerDensity: 0.1, baseReflectance: 1.1 }, "outOfRange", "/baseReflectance"],
+    ["lightness", { density: -400 }, "outOfRange", "/density"],
+    ["densityOfLightness", { lightness: 101 }, "outOfRange", "/lightness"],
     ["reciprocityTime", { meteredTimeS: 60, exponent: 0.5 }, "exponentOutOfRange", "/exponent"],
     [
       "reciprocityFromTable",

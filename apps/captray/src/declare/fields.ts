@@ -90,6 +90,17 @@ function notation(numbers: z.ZodMiniType<number>, unit: string, description: str
   return schema as unknown as z.ZodMiniType<number>;
 }
 
+/** One number, or a list of them; the answer is then a list too. */
+export function oneOrMany(
+  unit: string,
+  description: string,
+  limits: Limits = {},
+): z.ZodMiniType<number | readonly number[]> {
+  const item = number(unit, description, limits);
+  const schema = z.union([item, z.array(item)]) as unknown as z.ZodMiniType<number | readonly number[]>;
+  return described(schema, { unit, description });
+}
+
 export function text(description: string): z.ZodMiniType<string> {
   return described(z.string(), { description });
 }

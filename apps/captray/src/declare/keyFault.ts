@@ -62,7 +62,7 @@ function missingKey(field: Schema, value: Keys, key: string, at: string): Fault 
 function wayFault(ways: Ways | undefined, value: Keys, key: string, at: string): Fault | undefined {
   if (ways === undefined) return undefined;
   const given = wayGiven(ways, value);
-  if (given === undefined) return noWayFault(ways, value, key, at);
+  if (given === undefined) return ways.mayLack === true ? undefined : noWayFault(ways, value, key, at);
   if (Object.hasOwn(value, key)) {
     if (keysOfWay(given).includes(key) || !ways.choices.flatMap(keysOfWay).includes(key)) return undefined;
     return { code: "twoOfOne", pointer: below(at, key), facts: { key, first: given.lead } };

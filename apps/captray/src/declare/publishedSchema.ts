@@ -17,7 +17,8 @@ export function publishedSchema(declared: z.core.$ZodType): JsonSchema {
       if (words?.description) jsonSchema.description = words.description;
       if (words?.unit) jsonSchema.unit = words.unit;
       if (words?.notZero) jsonSchema.not = { const: 0 };
-      if (words?.ways) jsonSchema.oneOf = branches(words.ways, Object.keys(shapeOf(zodSchema) ?? {}));
+      if (words?.ways?.mayLack) jsonSchema.not = { required: words.ways.choices.map(({ lead }) => lead) };
+      else if (words?.ways) jsonSchema.oneOf = branches(words.ways, Object.keys(shapeOf(zodSchema) ?? {}));
       // The library bounds whole numbers by what a double holds, which is no limit of the subject.
       if (jsonSchema.maximum === Number.MAX_SAFE_INTEGER) delete jsonSchema.maximum;
       if (jsonSchema.minimum === Number.MIN_SAFE_INTEGER) delete jsonSchema.minimum;

@@ -107,8 +107,12 @@ function readTuple(reading: Reading, items: readonly Schema[], { value, key, poi
 /** A notation: a number within its limits, or a text that is read; or, for `id`, simply a number or a text. */
 function readUnion(reading: Reading, schema: z.core.$ZodUnion, about: About, place: Place): unknown {
   const { value, key, pointer } = place;
-  const [numbers] = schema._zod.def.options as readonly z.core.$ZodTypes[];
+  const [numbers, others] = schema._zod.def.options as readonly z.core.$ZodTypes[];
   if (typeof value === "number" && numbers !== undefined) return readNumber(reading, numbers, about, place);
+  if (others?._zod.def.type === "array") {
+    if (!Array.isArray(value)) return wrongType(reading, place, "a number or a list of numbers");
+    return readList(reading, others as z.core.$ZodArray, about, place);
+  }
   if (typeof value !== "string") return wrongType(reading, place, "a number or a text");
   const notation = notationOf(key);
   if (notation === undefined) return value;

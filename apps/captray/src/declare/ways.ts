@@ -3,6 +3,8 @@ export interface Ways {
   readonly choices: readonly Way[];
   /** Keys that, standing without their way, are one too many rather than a way begun. */
   readonly strays?: readonly string[];
+  /** Whether none need be given: a default then holds. */
+  readonly mayLack?: boolean;
 }
 
 /** One way: the key that begins it, the keys it also needs, and those it may have. */

@@ -1,6 +1,7 @@
 import type * as z from "zod/mini";
 import { about } from "../declare/fields.ts";
 import { bare, isKinds, shapeOf } from "../declare/shapeOf.ts";
+import { keysOfWay, wayGiven } from "../declare/ways.ts";
 
 type Schema = z.core.$ZodType;
 
@@ -65,7 +66,7 @@ export function formula<Input extends Schema, Output extends Schema>(declared: D
     codes,
     example,
     // What was left out has the default of its declaration, so that the published one is the one that counts.
-    answer: (given) => call({ ...presetsOf(input), ...(given as object) } as z.core.output<Input>),
+    answer: (given) => call({ ...presetsOf(input, given as object), ...(given as object) } as z.core.output<Input>),
   };
 }
 
@@ -77,11 +78,15 @@ function keysOf(schema: Schema): readonly string[] {
   return [...new Set(objectsOf(schema).flatMap((object) => Object.keys(shapeOf(object) ?? {})))];
 }
 
-function presetsOf(schema: Schema): Readonly<Record<string, unknown>> {
+function presetsOf(schema: Schema, given: object): Readonly<Record<string, unknown>> {
+  const { ways } = bare(schema).about;
+  const way = ways === undefined ? undefined : wayGiven(ways, given as Readonly<Record<string, unknown>>);
+  // What is said in one way has no default in another.
+  const others = way === undefined ? [] : (ways?.choices ?? []).flatMap(keysOfWay).filter((key) => key !== way.lead);
   return Object.fromEntries(
     Object.entries(shapeOf(schema) ?? {}).flatMap(([key, field]) => {
       const { preset } = bare(field);
-      return preset === undefined ? [] : [[key, preset.value]];
+      return preset === undefined || others.includes(key) ? [] : [[key, preset.value]];
     }),
   );
 }

@@ -1,5 +1,12 @@
 export { type ContactPrint, type ContactPrintInput, contactPrint } from "./contactPrint.ts";
-export type { Curve, CurveName, Process, ProcessSettings, WholeCurve } from "./curve.ts";
+export {
+  type Curve,
+  type CurveName,
+  curvePriors,
+  type Process,
+  type ProcessSettings,
+  type WholeCurve,
+} from "./curve.ts";
 export { type DefaultWantsInput, defaultWants } from "./defaultWants.ts";
 export { type DensityOfLightnessInput, densityOfLightness } from "./densityOfLightness.ts";
 export { type Developable, type DevelopableInput, developable } from "./developable.ts";

@@ -105,7 +105,8 @@ export function returnOf(
     factor += back;
     byDepth -= back / cosine;
   }
-  return { factor, slope: 2 * LN10 * byDepth };
+  // Adding 0 makes a plain zero of −0.
+  return { factor, slope: 2 * LN10 * byDepth + 0 };
 }
 
 /** Share of the light going up that leaves into the air, in one pass through the layer. */

@@ -64,7 +64,7 @@ export function printOf(layerDensity: number, { optics, surface, baseReflectance
   const all = surface + fromLayer;
   // Without surface light a dense layer would leave nothing to take the logarithm of.
   const share = surface === 0 ? 1 : fromLayer / all;
-  const density = surface === 0 ? way - Math.log10(lift) : -Math.log10(all);
+  const density = surface === 0 ? way - Math.log10(lift) : 0 - Math.log10(all);
   const bareLayer = (couplingC * baseReflectance) / (1 - baseReflectance * internalDiffuse);
   const reflectanceByBase =
     ((couplingC / (couplingC + internalDiffuse * bareLayer) ** 2) * (bareLayer + surface)) / (baseReflectance * rest);

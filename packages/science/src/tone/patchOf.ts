@@ -87,15 +87,16 @@ export function patchOf(kind: PatchKind, light: PatchLight, development: Develop
       x50: 0 - byX,
       width: byShare * (at?.byLnWidth ?? 0) + 0,
       q: byShare * (at?.byLnQ ?? 0) + 0,
-      S: slope * (layerDensity - curve.s),
+      S: slope * (layerDensity - curve.s) + 0,
       a0: byA * (1 - share) * u1 * (1 - curve.a0) ** u1 * curve.a0 + 0,
       m1: 0 - byA * share * u1 * missed * whole + (isReversal ? 0 : (slope * curve.S * developed * curve.m1) / whole),
       m2:
         process === "reversal" && !isBleachOnly
           ? slope *
-            (1 - developed) *
-            secondWhole *
-            ((second * curve.m2) / secondWhole - (curve.S * u2 * curve.m2 ** u2) / secondWhole)
+              (1 - developed) *
+              secondWhole *
+              ((second * curve.m2) / secondWhole - (curve.S * u2 * curve.m2 ** u2) / secondWhole) +
+            0
           : 0,
       k1: isReversal ? slope * curve.S * developed * rounds * kept * (1 - curve.k1) : 0,
       s: slope * curve.s,

@@ -21,7 +21,7 @@ export interface PrintingDensityInput {
  * @example printingDensity({ layerDensity: 0.1, baseReflectance: 0.940538 }) // 0.3649045
  */
 export function printingDensity({ layerDensity, baseReflectance }: PrintingDensityInput): number {
-  requireNotNegative({ layerDensity });
+  requireNotNegative({ layerDensity, baseReflectance });
   requireWithin({ baseReflectance }, { least: 0, most: 1 });
   const optics = opticsOf(1.5);
   const leaving = leavingOf(layerDensity, optics) / (1 - baseReflectance * returnOf(layerDensity, optics).factor);

@@ -64,7 +64,7 @@ export function whyGrey({ logExposure, sheet = {}, curve, ...finish }: WhyGreyIn
   const { all } = lightOf({ logExposure, meanLogExposure, offsetStops: 0, flashS }, whole);
   const { share } = shareAt(Math.log10(all), { x50, width: whole.width, q: whole.q });
   const parts: GreyCauses = {
-    underexposed: second * (complete - fog) * (1 - share),
+    underexposed: second * (complete - fog) * (1 - share) + 0,
     firstDevelopment: second * (1 - complete),
     bleach: whole.S * (fog + (complete - fog) * share) * kept,
     stain: whole.s,
@@ -78,7 +78,7 @@ export function whyGrey({ logExposure, sheet = {}, curve, ...finish }: WhyGreyIn
     excess,
     layerDensity,
     parts,
-    shares: causesFrom((cause) => (excess * parts[cause]) / layerDensity),
+    shares: causesFrom((cause) => (excess * parts[cause]) / layerDensity + 0),
     gains: causesFrom((cause) => density - printOf(Math.max(0, layerDensity - parts[cause]), face).density),
   };
 }
