@@ -114,11 +114,13 @@ function Exposing({ cap, code, place, onSet }: ExposingProps) {
               {view.way}
             </span>
           </header>
-          <h1 className="Camera-Cap-head">{view.head}</h1>
-          <p className="Camera-Cap-aside">
-            <b>{view.aside[0]}</b>
-            <span>{view.aside[1]}</span>
-          </p>
+          <div className="Camera-Cap-title">
+            <h1>{view.head}</h1>
+            <p>
+              <b>{view.aside[0]}</b>
+              <span>{view.aside[1]}</span>
+            </p>
+          </div>
           <div className="Camera-Cap-figure">
             <span role="timer" aria-live="off" data-signs={signsOf(view.figure)}>
               {view.figure}

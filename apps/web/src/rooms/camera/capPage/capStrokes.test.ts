@@ -16,6 +16,11 @@ describe("layStrokes", () => {
     expect(layStrokes({ ticks: 13, done: 8.3 }).strokes[8]?.filled).toBe(0.3);
   });
 
+  test("a half tick has a stroke of its own, and says what it is [by hand]", () => {
+    const { strokes, numbers } = layStrokes({ ticks: 1.5, done: 0 });
+    expect([strokes.length, numbers.map(({ n }) => n)]).toEqual([2, [1.5]]);
+  });
+
   test("2 min 10 s: the strokes are those of the present minute [by hand]", () => {
     const third = layStrokes({ ticks: 130, done: 125 });
     expect([third.minute, third.minutes, third.strokes.length]).toEqual([3, 3, 10]);

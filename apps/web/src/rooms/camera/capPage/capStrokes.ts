@@ -50,7 +50,11 @@ export function layStrokes({ ticks, done }: { readonly ticks: number; readonly d
   const last = place(here);
   const numbers = Array.from({ length: here }, (_, i) => i + 1)
     .filter((n) => rows === 1 && (n === here ? isLast : n % 5 === 0 && here - n > 1))
-    .map((n) => ({ x: place(n).x + strokeWidth / 2, y: top + strokeHeight + 22, n: before + n }));
+    .map((n) => ({
+      x: place(n).x + strokeWidth / 2,
+      y: top + strokeHeight + 22,
+      n: n === here ? round(before + here - (all - ticks)) : before + n,
+    }));
   return {
     height: top + rows * rowPitch - 30 + numbersBelow + 2,
     strokes,

@@ -75,7 +75,13 @@ export function capView({ state, nowMs, practice }: ViewInput): CapView {
         head: "Cap on",
         aside: [until, openingsWords(1)],
         figure: figureOf(next.count),
-        under: counted ? "to count in your head" : next.count === 1 ? "tick to give" : "ticks to give",
+        under: counted
+          ? "to count in your head"
+          : next.endsS >= 99.95
+            ? "minutes to give"
+            : next.count === 1
+              ? "tick to give"
+              : "ticks to give",
         strokes,
         lines: wantedLines(state, practice),
         press: state.countIn ? "Press to count in" : "Press as the cap comes off",
@@ -275,7 +281,7 @@ function wantedLines({ plan, openings }: CapState, practice: Practice | null): s
 }
 
 function untilWords(endsS: number, number: number): string {
-  if (number === 1 && Number.isInteger(endsS)) return `cap on at the ${ordinal(endsS)}`;
+  if (number === 1 && Number.isInteger(endsS) && endsS < 100) return `cap on at the ${ordinal(endsS)}`;
   return `cap on after ${secondsWords(endsS)}`;
 }
 
