@@ -115,11 +115,22 @@ describe("the first frame", () => {
     await apart.close();
   });
 
-  test("the same eye sees the frames of daylight", async () => {
-    const { page, context } = await open({ light: "day" });
-    const frames = await framesOf(page, () => page.reload());
-    const seen = await Promise.all(frames.map((png) => pixels({ page, png })));
-    expect(Math.max(...seen.map(({ greenOrBlue }) => greenOrBlue))).toBeGreaterThan(10_000);
+  test("nor over a slow line; a page that began by day would be seen", async () => {
+    const { page, context } = await open({ light: "red" });
+    await context.route("**/assets/**", async (route) => {
+      await new Promise((later) => setTimeout(later, 600));
+      await route.continue();
+    });
+    const slow = await framesOf(page, () => page.reload());
+    const fault = 'document.documentElement.dataset.light = "day"';
+    await context.route("**/first-light.js", (route) => route.fulfill({ contentType: "text/javascript", body: fault }));
+    const faulty = await framesOf(page, () => page.reload());
+    const worst = async (frames: readonly string[]) => {
+      const seen = await Promise.all(frames.map((png) => pixels({ page, png })));
+      return Math.max(...seen.map(({ greenOrBlue }) => greenOrBlue));
+    };
+    expect(await worst(slow)).toBe(0);
+    expect(await worst(faulty)).toBeGreaterThan(10_000);
     await context.close();
   });
 
