@@ -1,5 +1,5 @@
 import { type ComponentType, type LazyExoticComponent, lazy } from "react";
-import { idIn } from "./route.ts";
+import { idIn, segmentsOf } from "./route.ts";
 
 /** What a screen is given: the id its address carries, or "". */
 export interface ScreenProps {
@@ -43,10 +43,6 @@ export const rooms: readonly Room[] = [
 // One line a screen, the more particular address first.
 const routes: readonly Route[] = [
   line("/shelf", () => import("../rooms/shelf/ShelfHome.tsx")),
-  line("/shelf/box/:id", () => import("../rooms/shelf/BoxPage.tsx")),
-  line("/shelf/lens/:id", () => import("../rooms/shelf/LensPage.tsx")),
-  line("/shelf/meter/:id", () => import("../rooms/shelf/MeterPage.tsx")),
-  line("/shelf", () => import("../rooms/shelf/ShelfHome.tsx")),
   line("/shelf/lens/:id", () => import("../rooms/shelf/LensPage.tsx")),
   line("/shelf/box/:id", () => import("../rooms/shelf/BoxPage.tsx")),
   line("/shelf/meter/:id", () => import("../rooms/shelf/MeterPage.tsx")),
@@ -55,8 +51,6 @@ const routes: readonly Route[] = [
   line("/camera/now/:id", () => import("../rooms/camera/readingNow/ReadingNow.tsx")),
   line("/camera/cap/:id", () => import("../rooms/camera/capPage/CapPage.tsx"), { bare: true }),
   line("/camera/:id", () => import("../rooms/camera/scene/ScenePage.tsx")),
-  line("/logbook", () => import("../rooms/logbook/Logbook.tsx")),
-  line("/logbook/:id", () => import("../rooms/logbook/Logbook.tsx")),
   line("/logbook", () => import("../rooms/logbook/Logbook.tsx")),
   line("/logbook/:id", () => import("../rooms/logbook/Logbook.tsx")),
 ];
@@ -70,12 +64,26 @@ export function routeOf({ path }: { readonly path: readonly string[] }): (Route 
   return undefined;
 }
 
-/** Fetches every room while nothing else is to do, so that it opens at once, and without a network. */
-export function fetchAhead(): void {
-  const later = window.requestIdleCallback ?? ((work: () => void) => setTimeout(work, 2000));
-  later(() => {
-    for (const { fetch } of routes) fetch().catch(() => undefined); // a screen that is opened says so itself
-  });
+/**
+ * Fetches the screen that is asked for at once, beside the notebook's opening; every other one when that stands and
+ * nothing else is to do, one after the other, so that it opens at once, and without a network.
+ */
+export function fetchScreens(): void {
+  const quiet = () =>
+    new Promise<void>((done) => {
+      if ("requestIdleCallback" in window) requestIdleCallback(() => done());
+      else setTimeout(done, 100);
+    });
+  const fetched = async (fetch: () => Promise<unknown>) => {
+    await fetch().catch(() => undefined); // a screen that is opened says so itself
+    await quiet();
+  };
+  void (async () => {
+    const asked = routeOf({ path: segmentsOf({ hash: location.hash }) });
+    if (asked !== undefined) await fetched(asked.fetch);
+    await new Promise((shown) => setTimeout(shown, 1000));
+    for (const { fetch } of routes) await fetched(fetch);
+  })();
 }
 
 function line(

@@ -5,10 +5,11 @@ import { takeUpLight } from "../look/light.ts";
 import { App } from "./App.tsx";
 import { watchInstall } from "./install.ts";
 import { keepOffline } from "./offline.ts";
-import { fetchAhead } from "./routes.ts";
+import { fetchScreens } from "./routes.ts";
 
 takeUpLight();
 watchInstall();
+fetchScreens();
 const place = document.getElementById("app");
 if (place !== null) {
   createRoot(place).render(
@@ -18,4 +19,3 @@ if (place !== null) {
   );
 }
 void keepOffline();
-fetchAhead();
