@@ -1,7 +1,8 @@
 import type { Command } from "./command.ts";
+import { expect } from "./expect.ts";
 import { formula } from "./formula.ts";
 import { plan } from "./plan.ts";
 import { schemaCommand } from "./schema.ts";
 
 /** Every command, in the order of the help. A new one is a file of its own and a place in this list. */
-export const allCommands: readonly Command[] = [plan, formula, schemaCommand(() => allCommands)];
+export const allCommands: readonly Command[] = [plan, expect, formula, schemaCommand(() => allCommands)];

@@ -6,6 +6,7 @@ import { bare, isKinds, shapeOf } from "../declare/shapeOf.ts";
 import { allFormulas } from "../formulas/allFormulas.ts";
 import { answerText } from "../terminal/answerText.ts";
 import type { Reply } from "../terminal/reply.ts";
+import { answerExpect, expect as expectCommand } from "./expect.ts";
 import { answerFormula, answerFormulaLine, publishedFormula } from "./formula.ts";
 import { answerPlan, plan } from "./plan.ts";
 
@@ -89,6 +90,16 @@ describe("10 000 random inputs never throw, never answer NaN or Infinity [proper
         expectPublished(plan.published.input, given);
       }),
       { seed, numRuns: 3000 },
+    );
+  }, 120_000);
+
+  it("expect, 600", () => {
+    fc.assert(
+      fc.property(like(expectCommand.published.input), (given) => {
+        expectSound(answerExpect(given), expectCommand.published.output);
+        expectPublished(expectCommand.published.input, given);
+      }),
+      { seed, numRuns: 600 },
     );
   }, 120_000);
 

@@ -101,6 +101,16 @@ export function oneOrMany(
   return described(schema, { unit, description });
 }
 
+/** A number that is taken as certain, or an object that says more of it. */
+export function numberOr<Shape extends z.core.$ZodShape>(
+  plain: z.ZodMiniType<number>,
+  more: z.ZodMiniObject<Shape, z.core.$strict>,
+): z.ZodMiniType<number | z.core.output<z.ZodMiniObject<Shape, z.core.$strict>>> {
+  return moved(plain, z.union([plain, more])) as unknown as z.ZodMiniType<
+    number | z.core.output<z.ZodMiniObject<Shape, z.core.$strict>>
+  >;
+}
+
 export function text(description: string): z.ZodMiniType<string> {
   return described(z.string(), { description });
 }

@@ -1,6 +1,6 @@
 import type * as z from "zod/mini";
 import { below, type Fault, hasKeys } from "./fault.ts";
-import { bare, isKinds, shapeOf, variantOf } from "./shapeOf.ts";
+import { bare, isKinds, objectIn, shapeOf, variantOf } from "./shapeOf.ts";
 import { keysOfWay, type Ways, wayGiven } from "./ways.ts";
 
 type Schema = z.core.$ZodType;
@@ -15,7 +15,7 @@ export function keyFault(declared: Schema, value: unknown, at: string): Fault | 
   if (Array.isArray(value)) return firstOfItems(declared, value, at);
   if (!hasKeys(value)) return undefined;
   const { schema } = bare(declared);
-  const object = isKinds(schema) ? variantOf(schema, value) : schema;
+  const object = isKinds(schema) ? variantOf(schema, value) : objectIn(schema);
   const shape = object === undefined ? undefined : shapeOf(object);
   if (object === undefined || shape === undefined) return undefined;
   const known = knownKeys(schema, shape, value);

@@ -113,6 +113,10 @@ function readUnion(reading: Reading, schema: z.core.$ZodUnion, about: About, pla
     if (!Array.isArray(value)) return wrongType(reading, place, "a number or a list of numbers");
     return readList(reading, others as z.core.$ZodArray, about, place);
   }
+  if (others !== undefined && shapeOf(others) !== undefined) {
+    if (!hasKeys(value)) return wrongType(reading, place, "a number or an object with keys");
+    return readObject(reading, others, place);
+  }
   if (typeof value !== "string") return wrongType(reading, place, "a number or a text");
   const notation = notationOf(key);
   if (notation === undefined) return value;

@@ -61,6 +61,13 @@ export function isKinds(schema: Schema): schema is z.core.$ZodDiscriminatedUnion
   return def.type === "union" && "discriminator" in def;
 }
 
+/** Of a value that may be a number or an object, the object; anything else as it is. */
+export function objectIn(schema: Schema): Schema {
+  const { def } = schema._zod as z.core.$ZodTypes["_zod"];
+  if (def.type !== "union") return schema;
+  return def.options.find((option) => shapeOf(option) !== undefined) ?? schema;
+}
+
 /** The words a declared key may be. */
 export function wordsOf(declared: Schema | undefined): readonly string[] {
   if (declared === undefined) return [];

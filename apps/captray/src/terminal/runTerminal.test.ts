@@ -225,7 +225,13 @@ describe("the command line [docs/guide/terminal.md]", () => {
 
   it("schema lists every name, and every name is printed", async () => {
     const { schemas } = JSON.parse((await run("schema")).out);
-    expect(schemas).toEqual(["plan", "formula", "schema", ...allFormulas.map(({ name }) => `formula/${name}`)]);
+    expect(schemas).toEqual([
+      "plan",
+      "expect",
+      "formula",
+      "schema",
+      ...allFormulas.map(({ name }) => `formula/${name}`),
+    ]);
     for (const name of schemas) {
       const { out } = await run(`schema ${name}`);
       expect(Object.keys(JSON.parse(out))).toEqual(["name", "input", "output"]);

@@ -1,0 +1,93 @@
+import { describe, expect, it } from "vitest";
+import * as z from "zod/mini";
+import peer from "../../../../packages/science/fixtures/tone/expected-print.json" with { type: "json" };
+import { answerExpect, expect as command } from "./expect.ts";
+
+const areas = [
+  { area: "snow", logExposure: 1.6368 },
+  { area: "hull", logExposure: 0.7337 },
+  { area: "shed door", logExposure: -0.4704 },
+];
+const wanted = { highlight: { area: "snow" }, shadow: { area: "shed door" } };
+
+interface Answer {
+  readonly areas: readonly { readonly density: { readonly value: number; readonly sd: number } }[];
+  readonly recommendation: Readonly<Record<string, unknown>> | null;
+  readonly warnings: readonly object[];
+}
+
+function answerOf(input: object): Answer {
+  const { document, exit } = answerExpect(input);
+  expect([exit, document.error]).toEqual([0, undefined]);
+  expect(z.safeParse(command.published.output as z.ZodMiniType, document).error?.issues).toBeUndefined();
+  return document as unknown as Answer;
+}
+
+describe("the print expected of snow, an upturned hull and a tarred shed door", () => {
+  it("four cases answer what was worked out apart from it [peer: packages/science/fixtures/runners/tone.py]", () => {
+    for (const { in: input, density, covariance } of peer.cases) {
+      const answer = answerOf({ ...input, draws: 0 });
+      for (const [index, value] of density.entries()) {
+        expect(answer.areas[index]?.density.value).toBeCloseTo(value, 7);
+        expect(answer.areas[index]?.density.sd).toBeCloseTo(Math.sqrt(covariance[index]?.[index] ?? 0), 5);
+      }
+    }
+  });
+
+  it("a scene of 6 stops wants a pedestal of flash and 2 stops less [by hand: two equations, priors at index 1.5]", () => {
+    const { recommendation } = answerOf({ areas, paper: { exposureIndex: 1.5 }, flashS: 4, draws: 0, wanted });
+    const { kind, exposureFactor, flashLxS } = recommendation as Record<string, number | string>;
+    expect(kind).toBe("sceneLongerThanPaper");
+    // Both areas, with their flare, come to the exposures that the paper range stands for.
+    const veil = (0.02 * areas.reduce((sum, { logExposure }) => sum + 10 ** logExposure, 0)) / 3;
+    const total = (logExposure: number) => Number(exposureFactor) * (10 ** logExposure + veil) + Number(flashLxS);
+    const range = Math.log10(total(1.6368) / total(-0.4704));
+    expect(range).toBeCloseTo(Number((recommendation as Record<string, number>).paperRange), 9);
+  });
+
+  it("the id comes back first, and a parameter may say its doubt", () => {
+    const curve = { x50: { value: 0.6, sd: 0.1 }, S: 0.8 };
+    const { document } = answerExpect({ id: "W31", areas, curve, draws: 20 });
+    expect(Object.entries(document)[0]).toEqual(["id", "W31"]);
+    expect(document).toMatchObject({ basis: "curve", recommendation: null });
+  });
+
+  it("a tone that cannot be is a result, with exit 0", () => {
+    const { recommendation } = answerOf({
+      areas,
+      draws: 0,
+      wanted: { ...wanted, highlight: { area: "snow", density: 0.1 } },
+    });
+    expect(recommendation).toMatchObject({ kind: "toneOutOfReach" });
+  });
+});
+
+describe("refusals", () => {
+  const curve = { x50: 0.5 };
+  it.each<[object, string, string]>([
+    [{}, "missingKey", "/areas"],
+    [{ areas: [] }, "tooFew", "/areas"],
+    [{ areas: [areas[0], areas[0]] }, "outOfRange", "/areas/1/area"],
+    [{ areas, curve: { gamma: 1 } }, "unknownKey", "/curve/gamma"],
+    [{ areas, curve: { q: 0 } }, "outOfRange", "/curve/q"],
+    [{ areas, curve: { q: { value: 0, sd: 1 } } }, "outOfRange", "/curve/q/value"],
+    [{ areas, curve: { q: { value: 1, sd: -1 } } }, "negative", "/curve/q/sd"],
+    [{ areas, curve: { q: { value: 1 } } }, "missingKey", "/curve/q/sd"],
+    [{ areas, curve: { q: { value: 1, sd: 1, mean: 1 } } }, "unknownKey", "/curve/q/mean"],
+    [{ areas, curve: { q: "one" } }, "wrongType", "/curve/q"],
+    [{ areas, curve, fit: {} }, "twoOfOne", "/fit"],
+    [{ areas, fit: {}, paper: { exposureIndex: 1 } }, "twoOfOne", "/paper"],
+    [{ areas, fit: {} }, "missingKey", "/fit/parameters"],
+    [{ areas, paper: { exposureIndex: 0 } }, "notPositive", "/paper/exposureIndex"],
+    [{ areas, finish: "gloss", surface: 0.01 }, "twoOfOne", "/surface"],
+    [{ areas, rounds: 1.5 }, "wrongType", "/rounds"],
+    [{ areas, process: "slide" }, "unknownWord", "/process"],
+    [{ areas, paper: { exposureIndex: 1 }, rounds: 0 }, "toneOutOfReach", "/paper/exposureIndex"],
+    [{ areas, draws: 1e9 }, "outOfRange", "/draws"],
+    [{ areas, wanted: { ...wanted, shadow: { area: "sky" } } }, "unknownArea", "/wanted/shadow/area"],
+    [{ areas, wanted: { highlight: { area: "snow" } } }, "missingKey", "/wanted/shadow"],
+    [{ areas: [{ area: "hull", logExposure: 400 }] }, "outOfRange", ""],
+  ])("%j: %s at %s", (input, code, path) => {
+    expect(answerExpect(input)).toMatchObject({ exit: 2, document: { error: { code, path } } });
+  });
+});
