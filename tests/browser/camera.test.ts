@@ -253,6 +253,7 @@ describe("from a reading to the cap", () => {
     await page.keyboard.press("ArrowRight");
     await page.keyboard.press("ArrowRight");
     await page.keyboard.press("Space");
+    await barTime(page).waitFor(); // the time stands before one goes on
     await tabTo(/To the cap/);
     await page.keyboard.press("Enter");
     await page.waitForURL(/#\/camera\/cap\//);

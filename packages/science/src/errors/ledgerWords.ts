@@ -228,7 +228,7 @@ const wordings: { readonly [Line in LedgerLineName]: Wording<Line> } = {
         name: "Colour of the light",
         known: facts.ownSheets ? "as when the EI was found" : "not said: taken as daylight",
         ground: `No light was named, so it is taken as ${facts.ownSheets ? "that of the index's own sheets" : "the daylight an index is told for"} and nothing is added.`,
-        sum: "none = 0.00",
+        sum: "nothing counted: 0.00",
         source,
         surer: "Name the light if it is a lamp, open shade or an overcast sky.",
       };
@@ -269,7 +269,7 @@ const wordings: { readonly [Line in LedgerLineName]: Wording<Line> } = {
           facts.sd === 0
             ? `Nobody has tested this paper, and at ${metered} nothing is counted or doubted.`
             : `Nobody has tested this paper's long exposures: at ${metered} nothing is counted, and the doubt is ${give(facts.sd)} stop, growing with every ten times longer.`,
-        sum: "none = 0.00",
+        sum: "nothing counted: 0.00",
         source: `${source}; none: the doubt of an untested paper (assumption)`,
         surer:
           "Expose one step test at seconds and one at minutes, the light cut to match: the difference is this line.",

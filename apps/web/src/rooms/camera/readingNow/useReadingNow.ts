@@ -1,6 +1,6 @@
 import { kitOf } from "@captray/notebook/answers";
 import type { Notebook } from "@captray/notebook/journal";
-import { useMemo, useState } from "react";
+import { useMemo, useRef, useState } from "react";
 import { createMirror } from "../../../devices/mirror.ts";
 import { momentNow } from "../../../devices/momentNow.ts";
 import { wishToPersist } from "../../../devices/storagePersist.ts";
@@ -44,11 +44,15 @@ export function useReadingNow({ againId }: { readonly againId: string }) {
     [draft, shelf, fresh, openedAt, lengthUnit],
   );
 
+  // Keys may come faster than the page is drawn: each goes on from what the one before it left.
+  const latest = useRef(draft);
+  latest.current = draft;
   const put = (next: Draft) => {
+    latest.current = next;
     mirror.write(place, next);
     setTyped(next);
   };
-  const happen = (event: DraftEvent) => put(nextDraft(draft, event));
+  const happen = (event: DraftEvent) => put(nextDraft(latest.current, event));
 
   /** Writes what was typed: kit on the shelf, the scene with its reading; says which scene it is. */
   const keep = () => {
