@@ -52,6 +52,8 @@ export default defineConfig({
           environment: "node",
           include: ["tests/browser/**/*.test.ts"],
           globalSetup: ["tests/browser/setup.ts"],
+          // A journey waits for a real browser on a shared machine: one that trips is walked once more, and both times said.
+          retry: 1,
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },
