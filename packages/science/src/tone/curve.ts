@@ -53,7 +53,7 @@ export type WholeSettings = { readonly [Name in keyof ProcessSettings]-?: NonNul
 /** How a parameter is counted when it is learnt: as it is, as ln, or as ln(p / (1 − p)). */
 export type Scale = "identity" | "ln" | "logit";
 
-interface Prior {
+export interface Prior {
   readonly mean: number;
   readonly scale: Scale;
   readonly sd: number;

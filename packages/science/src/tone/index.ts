@@ -3,6 +3,7 @@ export {
   type Curve,
   type CurveName,
   curvePriors,
+  type Prior,
   type Process,
   type ProcessSettings,
   type WholeCurve,
