@@ -6,6 +6,7 @@ export {
   type Prior,
   type Process,
   type ProcessSettings,
+  type Scale,
   type WholeCurve,
 } from "./curve.ts";
 export { type DefaultWantsInput, defaultWants } from "./defaultWants.ts";
