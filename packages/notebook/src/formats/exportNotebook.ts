@@ -5,6 +5,20 @@ import { stableJson } from "../journal/stableJson.ts";
 import { formatName, formatVersion } from "./formatVersion.ts";
 import { recordsOfLog } from "./recordsOfLog.ts";
 
+/** They stand in every file, if only as an empty list; a kind that came later stands where there is one of it, so that an old file comes out as it went in. */
+const firstKinds: ReadonlySet<string> = new Set([
+  "camera",
+  "exposureIndex",
+  "hand",
+  "holder",
+  "lamp",
+  "lens",
+  "meter",
+  "paperBox",
+  "scene",
+  "sheet",
+]);
+
 export interface ExportNotebookInput {
   readonly notebook: Notebook;
 }
@@ -21,7 +35,9 @@ export async function exportNotebook({ notebook }: ExportNotebookInput): Promise
   for await (const change of notebook.log()) log.push(change);
   log.sort((a, b) => (a.h < b.h ? -1 : 1));
   const sound = log.map(readChange).filter((read) => typeof read !== "string");
-  const records = Object.entries(recordsOfLog(sound)).sort(([a], [b]) => (a < b ? -1 : 1));
+  const records = Object.entries(recordsOfLog(sound))
+    .filter(([kind, ofKind]) => firstKinds.has(kind) || ofKind.length > 0)
+    .sort(([a], [b]) => (a < b ? -1 : 1));
   const lists = records.map(([kind, ofKind]) => `${JSON.stringify(kind)}:${lines(ofKind)}`);
   return `{"log":${lines(log)},\n"records":{\n${lists.join(",\n")}\n},\n"schema":${JSON.stringify(`${formatName}${formatVersion}`)}}\n`;
 }

@@ -1,6 +1,7 @@
 export { type Camera, camera } from "./camera.ts";
 export { type ExposureIndex, exposureIndex } from "./exposureIndex.ts";
 export type { Estimate, EstimateInStops, Moment, Result, Typed } from "./fields.ts";
+export { type FlashLamp, flashLamp } from "./flashLamp.ts";
 export { type Hand, hand, type Practice } from "./hand.ts";
 export { type Holder, holder } from "./holder.ts";
 export { type AnyRecord, definitionOf, type Kind, kinds, type RecordOf, type ShelfKind } from "./kinds.ts";
@@ -11,6 +12,7 @@ export { type NewIdInput, newId } from "./newId.ts";
 export { type NextSheetCodeInput, nextSheetCode } from "./nextSheetCode.ts";
 export { type PaperBox, paperBox } from "./paperBox.ts";
 export type { Json } from "./plainJson.ts";
+export { type Recipe, recipe } from "./recipe.ts";
 export { checkSet, type Definition, type FieldSet, mostItems, type RecordFrom, record } from "./record.ts";
 export { isRecordId, type RecordId, recordId } from "./recordId.ts";
 export { recordsVersion } from "./recordsVersion.ts";
@@ -28,3 +30,4 @@ export {
   stepDates,
 } from "./sheet.ts";
 export { type SheetDates, type SheetState, sheetState } from "./sheetState.ts";
+export { type Test, test } from "./test.ts";

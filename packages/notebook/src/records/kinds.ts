@@ -1,14 +1,17 @@
 import { camera } from "./camera.ts";
 import { exposureIndex } from "./exposureIndex.ts";
+import { flashLamp } from "./flashLamp.ts";
 import { hand } from "./hand.ts";
 import { holder } from "./holder.ts";
 import { lamp } from "./lamp.ts";
 import { lens } from "./lens.ts";
 import { meter } from "./meter.ts";
 import { paperBox } from "./paperBox.ts";
+import { recipe } from "./recipe.ts";
 import type { Definition, RecordFrom } from "./record.ts";
 import { scene } from "./scene.ts";
 import { sheet } from "./sheet.ts";
+import { test } from "./test.ts";
 
 /** Every kind of record. All but the sheets are kept in memory. */
 export const kinds = {
@@ -16,11 +19,14 @@ export const kinds = {
   lens,
   meter,
   lamp,
+  flashLamp,
   holder,
   paperBox,
   exposureIndex,
+  recipe,
   hand,
   scene,
+  test,
   sheet,
 } as const;
 

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { count, link, moment, notNegative, positive, sizeMm, typedText, word } from "./fields.ts";
+import { count, link, moment, notNegative, number, positive, sizeMm, typedText, word } from "./fields.ts";
 import { type RecordFrom, record } from "./record.ts";
 
 /** A box of paper by the user's own name. A new box of the same paper points to the one before. */
@@ -22,6 +22,10 @@ export const paperBox = record("paperBox", {
     previousBoxId: link,
     /** Exposures longer than fromS grow by this exponent. */
     reciprocity: z.strictObject({ exponent: positive, fromS: positive }),
+    /** Variable contrast: the ISO range each filter gives, and how many stops more it asks for than none. */
+    contrastFilters: z
+      .array(z.strictObject({ name: word, isoRange: positive, extraStops: number }))
+      .check(z.maxLength(20)),
   },
   start: { name: "" },
 });

@@ -68,6 +68,17 @@ export const scene = record("scene", {
     paperBoxId: link,
     exposureIndexId: link,
     handId: link,
+    recipeId: link,
+    /** The variable-contrast filter before the lens, by the name it has on the box. */
+    contrastFilter: word,
+    /** Slid away from the advice: the cap time the person wants. */
+    chosenTimeS: typed,
+    /** Flash wished for this scene, and with which set-up. */
+    flash: z.strictObject({
+      timeS: notNegative,
+      flashLampId: z.exactOptional(link),
+      when: z.enum(["beforeLoading", "inCamera", "afterExposure"]),
+    }),
     focus,
     focusSdStops: notNegative,
     /** The area that is the ground, and how many stops above (+) or below mid it shall stand; none: the mean. */

@@ -60,6 +60,7 @@ export type Planned = z.output<typeof planned>;
 const flash = z.strictObject({
   timeS: positive,
   lampId: z.exactOptional(link),
+  flashLampId: z.exactOptional(link),
   when: z.enum(["beforeLoading", "inCamera", "afterExposure"]),
 });
 
@@ -71,6 +72,9 @@ export const sheet = record("sheet", {
     paperBoxId: link,
     exposureIndexId: link,
     sceneId: link,
+    recipeId: link,
+    /** The test this sheet answers. */
+    testId: link,
     cameraId: link,
     lensId: link,
     stopId: link,

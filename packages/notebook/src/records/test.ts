@@ -1,0 +1,38 @@
+import * as z from "zod/mini";
+import { count, link, longText, moment, notNegative, number, result, typedText, word } from "./fields.ts";
+import { plainJson } from "./plainJson.ts";
+import { type RecordFrom, record } from "./record.ts";
+
+/** A question put to the paper: the one factor changed, its levels, the sheets that answer it, and the answer. */
+export const test = record("test", {
+  fields: {
+    question: z.enum(["step", "flash", "split", "focus", "oneChange", "lightSafe"]),
+    name: word,
+    /** The one factor that changes, in the person's words. */
+    factor: typedText,
+    paperBoxId: link,
+    exposureIndexId: link,
+    recipeId: link,
+    result,
+    sceneId: link,
+    flashLampId: link,
+    handId: link,
+    sheetIds: z.array(link).check(z.maxLength(100)),
+    plannedAt: moment,
+    doneAt: moment,
+    /** Which edge of the sheet the first level lies at. */
+    firstEdge: z.enum(["top", "bottom", "left", "right"]),
+    /** How many levels, from the darkest print on, can be told from the bare one: what the eye says of a strip. */
+    leastSeen: count,
+    answer: plainJson({ most: 20_000 }),
+    notes: longText,
+  },
+  start: { name: "" },
+  lists: {
+    /** In their order on the sheet; what was really given stands beside what was planned. */
+    levels: {
+      fields: { order: count, name: typedText, plannedS: notNegative, givenS: notNegative, stops: number },
+    },
+  },
+});
+export type Test = RecordFrom<typeof test>;
