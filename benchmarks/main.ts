@@ -1,5 +1,6 @@
-import { writeFileSync } from "node:fs";
-import { cpus, loadavg, release, type as system, totalmem } from "node:os";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpus, loadavg, release, type as system, tmpdir, totalmem } from "node:os";
+import { join } from "node:path";
 import { chromium } from "playwright-core";
 import { serve } from "../apps/server/src/serving/index.ts";
 import { run as firstLoad } from "./firstLoad.ts";
@@ -42,6 +43,18 @@ export async function main({ root, app, chromiumPath, chromiumFlags, only }: Mai
       const browser = await chromium.launch({ executablePath: chromiumPath, args: [...chromiumFlags, ...flags] });
       browsers.push(browser);
       return browser;
+    },
+    newProfile: async (options) => {
+      const folder = mkdtempSync(join(tmpdir(), "captray-profile-"));
+      const launch = { executablePath: chromiumPath, args: [...chromiumFlags] };
+      const context = await chromium.launchPersistentContext(folder, { ...launch, ...options });
+      browsers.push({
+        close: async () => {
+          await context.close();
+          rmSync(folder, { recursive: true, force: true });
+        },
+      });
+      return context;
     },
   };
   const loadBefore = loadavg()[0] ?? 0;

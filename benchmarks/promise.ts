@@ -1,4 +1,4 @@
-import type { Browser } from "playwright-core";
+import type { Browser, BrowserContext, BrowserContextOptions } from "playwright-core";
 import type { Timing } from "./yardstick.ts";
 
 /** What a promise is tried on: made once by `npm run bench`. */
@@ -11,6 +11,8 @@ export interface World {
   readonly address: string;
   /** A browser of its own, with flags besides the usual ones. */
   newBrowser(...flags: readonly string[]): Promise<Browser>;
+  /** A browser with a folder of its own, as a person has one: it keeps compiled scripts too. */
+  newProfile(options: BrowserContextOptions): Promise<BrowserContext>;
 }
 
 /** One figure of a promise about speed, with everything needed to judge it. */

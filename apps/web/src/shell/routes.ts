@@ -1,4 +1,4 @@
-import { type ComponentType, type LazyExoticComponent, lazy } from "react";
+import { type ComponentType, createElement, use } from "react";
 import { idIn, segmentsOf } from "./route.ts";
 
 /** What a screen is given: the id its address carries, or "". */
@@ -7,7 +7,7 @@ export interface ScreenProps {
 }
 export interface Route {
   readonly pattern: string;
-  readonly screen: LazyExoticComponent<ComponentType<ScreenProps>>;
+  readonly screen: ComponentType<ScreenProps>;
   readonly fetch: () => Promise<unknown>;
   /** Fills the screen: no head, no rooms. */
   readonly bare?: true;
@@ -64,32 +64,48 @@ export function routeOf({ path }: { readonly path: readonly string[] }): (Route 
   return undefined;
 }
 
-/**
- * Fetches the screen that is asked for at once, beside the notebook's opening; every other one when that stands and
- * nothing else is to do, one after the other, so that it opens at once, and without a network.
- */
-export function fetchScreens(): void {
+/** Fetches the screen that is asked for; done at once where the address leads to none. */
+export async function fetchAskedScreen(): Promise<void> {
+  await routeOf({ path: segmentsOf({ hash: location.hash }) })
+    ?.fetch()
+    .catch(() => undefined); // a screen that is opened says so itself
+}
+
+/** Fetches every screen when nothing else is to do, one after the other, so that each opens at once, and without a network. */
+export async function fetchOtherScreens(): Promise<void> {
   const quiet = () =>
     new Promise<void>((done) => {
       if ("requestIdleCallback" in window) requestIdleCallback(() => done());
       else setTimeout(done, 100);
     });
-  const fetched = async (fetch: () => Promise<unknown>) => {
-    await fetch().catch(() => undefined); // a screen that is opened says so itself
+  await new Promise((shown) => setTimeout(shown, 1000));
+  for (const { fetch } of routes) {
+    await fetch().catch(() => undefined);
     await quiet();
-  };
-  void (async () => {
-    const asked = routeOf({ path: segmentsOf({ hash: location.hash }) });
-    if (asked !== undefined) await fetched(asked.fetch);
-    await new Promise((shown) => setTimeout(shown, 1000));
-    for (const { fetch } of routes) await fetched(fetch);
-  })();
+  }
 }
 
 function line(
   pattern: string,
-  fetch: () => Promise<{ default: ComponentType<ScreenProps> }>,
+  load: () => Promise<{ default: ComponentType<ScreenProps> }>,
   more: { readonly bare?: true } = {},
 ): Route {
-  return { pattern, fetch, screen: lazy(fetch), ...more };
+  let fetched: ComponentType<ScreenProps> | undefined;
+  let fetching: Promise<ComponentType<ScreenProps>> | undefined;
+  const fetch = () => {
+    fetching ??= load().then(
+      ({ default: screen }) => {
+        fetched = screen;
+        return screen;
+      },
+      (why) => {
+        fetching = undefined;
+        throw why;
+      },
+    );
+    return fetching;
+  };
+  // Drawn at once when it is there: React's own `lazy` waits even then, and lets whatever stood meanwhile stand for 300 ms.
+  const screen = (props: ScreenProps) => createElement(fetched ?? use(fetch()), props);
+  return { pattern, fetch, screen, ...more };
 }
