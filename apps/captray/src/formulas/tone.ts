@@ -63,6 +63,21 @@ function patchCauses(description: string) {
   );
 }
 
+/** A paper placed by its exposure index; without one as assumed. */
+const indexed = object(
+  {
+    exposureIndex: positive("", "Exposure index."),
+    exposureIndexSdStops: preset(0.7, notNegative("stops", "Its doubt.")),
+  },
+  { description: "Places the curve." },
+);
+
+const rate = {
+  rateLx: number("lx·s/s", "Flash a second."),
+  sdLn: number("", "Doubt of its natural logarithm."),
+  stripSdLn: number("", "The same without the paper’s own doubt."),
+};
+
 /** The functions of the tone folder. */
 export const toneFormulas: readonly Formula[] = [
   formula({
@@ -392,6 +407,99 @@ export const toneFormulas: readonly Formula[] = [
     codes: ["toneOutOfReach"],
     example: { highlightLxS: 30, shadowLxS: 1.5, meanLxS: 6, highlightDensity: 0.55, shadowDensity: 1.6 },
     call: tone.planExposureFlash,
+  }),
+  formula({
+    name: "flashThreshold",
+    does: "The least flash that shows beside paper that had none.",
+    input: object(
+      {
+        paper: optional(indexed),
+        leastLightness: preset(1.5, positive("", "How much two tones that touch must differ in L* to be told apart.")),
+        leastLightnessSdLn: preset(0.4, notNegative("", "Doubt of its natural logarithm.")),
+        ...settings,
+        ...face,
+      },
+      { ways: faceWays },
+    ),
+    output: object({
+      logExposure: number("log10 lx·s", "Flash that just shows."),
+      exposureLxS: number("lx·s", "The same."),
+      sdLn: number("", "Doubt of its natural logarithm, paper and eye."),
+      eyeSdLn: number("", "What the eye adds to it."),
+      bareDensity: number("", "Density without flash."),
+      seenDensity: number("", "Density that can just be told from it."),
+    }),
+    source: "jnd-pages, cie-15, none",
+    codes: ["toneOutOfReach"],
+    example: { paper: { exposureIndex: 0.7 } },
+    call: tone.flashThreshold,
+  }),
+  formula({
+    name: "planFlashStrip",
+    does: "The seconds of a flash strip, a constant factor apart.",
+    input: object({
+      rateLx: positive("lx·s/s", "What the lamp is thought to give the paper."),
+      rateSdLn: preset(1, notNegative("", "Doubt of its natural logarithm.")),
+      thresholdLxS: positive("lx·s", "The least flash that shows."),
+      thresholdSdLn: preset(0, notNegative("", "Doubt of its natural logarithm.")),
+      steps: preset(
+        7,
+        whole("", "Steps with flash; the bare one comes beside them.", { least: 2, most: 12, code: "outOfRange" }),
+      ),
+    }),
+    output: object({
+      timesS: list(number("s", "From the start of the flash."), "Of each step, rising."),
+      factor: number("", "From step to step."),
+      middleS: number("s", "Where the first step that shows is expected."),
+      verdict: word(["fits", "lampTooBright", "lampTooDim"], "Whether a hand can give it."),
+    }),
+    source: "none",
+    example: { rateLx: 0.1, thresholdLxS: 1.6 },
+    call: tone.planFlashStrip,
+  }),
+  formula({
+    name: "flashRateFromStrip",
+    does: "What a flash lamp gives the paper a second, from the first step of a strip that shows.",
+    input: object({
+      lastUnseenS: positive("s", "The longest step that cannot be told from the bare one."),
+      firstSeenS: positive("s", "The shortest step that can; above the other."),
+      thresholdLxS: positive("lx·s", "The least flash that shows."),
+      thresholdSdLn: preset(0, notNegative("", "Doubt of its natural logarithm, paper and eye.")),
+      eyeSdLn: preset(0, notNegative("", "Of that doubt what the eye adds.")),
+    }),
+    output: object(rate),
+    source: "none",
+    example: { lastUnseenS: 6, firstSeenS: 12, thresholdLxS: 1.2 },
+    call: tone.flashRateFromStrip,
+  }),
+  formula({
+    name: "flashRateFromDensities",
+    does: "What a flash lamp gives the paper a second, from the measured densities of a flash strip.",
+    input: object(
+      {
+        bareDensity: number("", "Density of the paper that had no flash."),
+        steps: list(
+          object({ timeS: positive("s", "Flash."), density: number("", "Density.") }),
+          "The steps of the strip.",
+        ),
+        densitySd: preset(0.02, positive("", "Doubt of one density.")),
+        paper: optional(indexed),
+        ...settings,
+        ...face,
+      },
+      { ways: faceWays },
+    ),
+    output: object({ ...rate, used: number("", "How many steps tell.") }),
+    source: "none",
+    codes: ["tooFew", "toneOutOfReach"],
+    example: {
+      bareDensity: 2.0,
+      steps: [
+        { timeS: 8, density: 2.0 },
+        { timeS: 32, density: 1.6 },
+      ],
+    },
+    call: tone.flashRateFromDensities,
   }),
   formula({
     name: "whyGrey",

@@ -1,3 +1,4 @@
+export { type ContactFromPapersInput, type ContactTone, contactFromPapers } from "./contactFromPapers.ts";
 export { type ContactPrint, type ContactPrintInput, contactPrint } from "./contactPrint.ts";
 export {
   type Curve,
@@ -12,6 +13,7 @@ export {
 export { type DefaultWantsInput, defaultWants } from "./defaultWants.ts";
 export { type DensityOfLightnessInput, densityOfLightness } from "./densityOfLightness.ts";
 export { type Developable, type DevelopableInput, developable } from "./developable.ts";
+export { type CurveBand, type DrawnPapers, type DrawPapersInput, drawPapers } from "./drawPapers.ts";
 export { expectPrint } from "./expectPrint.ts";
 export type {
   ExpectArea,
@@ -35,6 +37,13 @@ export {
 export { type ExposureIndexFromPaperSpeedInput, exposureIndexFromPaperSpeed } from "./exposureIndexFromPaperSpeed.ts";
 export { type FilmSpeedInput, filmSpeed } from "./filmSpeed.ts";
 export { type FilterCurve, type FilterCurveInput, filterCurve } from "./filterCurve.ts";
+export {
+  type FlashRateFromDensities,
+  type FlashRateFromDensitiesInput,
+  flashRateFromDensities,
+} from "./flashRateFromDensities.ts";
+export { type FlashRate, type FlashRateFromStripInput, flashRateFromStrip } from "./flashRateFromStrip.ts";
+export { type FlashThreshold, type FlashThresholdInput, flashThreshold } from "./flashThreshold.ts";
 export { type Forward, type ForwardInput, type ForwardPatch, type ForwardSheet, forward } from "./forward.ts";
 export { type IsoFromCurve, type IsoFromCurveInput, isoFromCurve } from "./isoFromCurve.ts";
 export { type IsoPaperPoints, type IsoPaperPointsInput, isoPaperPoints } from "./isoPaperPoints.ts";
@@ -51,6 +60,14 @@ export {
 } from "./patchArithmetic.ts";
 export type { PatchKind } from "./patchOf.ts";
 export { type PlanExposureFlashInput, planExposureFlash } from "./planExposureFlash.ts";
+export { type PlanFlashStrip, type PlanFlashStripInput, planFlashStrip } from "./planFlashStrip.ts";
+export { type PlanFromPapers, type PlanFromPapersInput, planFromPapers } from "./planFromPapers.ts";
+export {
+  type PrintFromPapers,
+  type PrintFromPapersArea,
+  type PrintFromPapersInput,
+  printFromPapers,
+} from "./printFromPapers.ts";
 export { type PrintingDensityInput, printingDensity } from "./printingDensity.ts";
 export { type ReflectionDensity, type ReflectionDensityInput, reflectionDensity } from "./reflectionDensity.ts";
 export { type ReturnFactor, type ReturnFactorInput, returnFactor } from "./returnFactor.ts";
