@@ -1,0 +1,8 @@
+import { svgOf } from "./shapes/svgOf.ts";
+import { toneCases } from "./tone/testing.ts";
+import { toneDrawing } from "./tone/toneDrawing.ts";
+
+/** Every picture that is kept beside the sources, by its file name without the ending. */
+export function snapshots(): ReadonlyMap<string, string> {
+  return new Map(Object.entries(toneCases).map(([name, input]) => [name, svgOf({ drawing: toneDrawing(input) })]));
+}

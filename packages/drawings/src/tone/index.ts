@@ -1,0 +1,3 @@
+export { type Across, acrossOf } from "./placesOf.ts";
+export { toneDrawing } from "./toneDrawing.ts";
+export type { ToneArea, ToneCurvePoint, ToneDrawingInput } from "./toneTypes.ts";

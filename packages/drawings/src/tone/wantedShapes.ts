@@ -1,0 +1,87 @@
+import type { Shape } from "../shapes/shape.ts";
+import { textWidth } from "../shapes/textWidth.ts";
+import { pointAt } from "./curveShapes.ts";
+import type { Places } from "./placesOf.ts";
+import type { ToneDrawingInput } from "./toneTypes.ts";
+
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Broken lines across for the densities aimed at, each with its words where the curve is not. */
+export function wantedShapes(input: ToneDrawingInput, places: Places): Shape[] {
+  const { left, right, y } = places;
+  const shapes: Shape[] = [];
+  const taken: Box[] = [];
+  for (const { words, density } of input.wanted) {
+    const at = y(density);
+    const box = freeBox(input, places, { at, words, taken });
+    taken.push(box);
+    shapes.push({
+      kind: "path",
+      d: `M${left} ${at}H${right}`,
+      stroke: "ink",
+      width: 1.3,
+      dashes: [7, 5],
+      name: `line ${words}`,
+    });
+    shapes.push({ kind: "rect", ...box, fill: "paper", name: `ground ${words}` });
+    shapes.push({
+      kind: "text",
+      text: words,
+      x: box.x + 3,
+      y: box.y + box.height / 2 + input.letterPx / 3,
+      anchor: "start",
+      size: input.letterPx,
+      ink: "ink",
+      name: `wanted ${words}`,
+    });
+  }
+  return shapes;
+}
+
+/** Left or right, above or below its line: the first place that neither the curve, a square nor other words need. */
+function freeBox(
+  { letterPx, curve, areas }: ToneDrawingInput,
+  { left, right, top, axisY, x, y, fromStops, toStops }: Places,
+  { at, words, taken }: { readonly at: number; readonly words: string; readonly taken: readonly Box[] },
+): Box {
+  const width = textWidth({ text: words, size: letterPx }) + 6;
+  const height = letterPx * 1.25;
+  const sides = [left + 4, right - width];
+  const levels = [at + 4, at - 3 - height];
+  const perPx = (toStops - fromStops) / (right - x(fromStops));
+  let best: { readonly box: Box; readonly cost: number } | undefined;
+  for (const boxX of sides) {
+    for (const boxY of levels) {
+      const box = { x: boxX, y: boxY, width, height };
+      let cost = boxY < top - 4 || boxY + height > axisY ? 50 : 0;
+      if (taken.some((other) => overlaps(box, other))) cost += 100;
+      for (let px = boxX; px <= boxX + width; px += 8) {
+        const point = pointAt(curve, fromStops + (px - x(fromStops)) * perPx);
+        if (point === undefined) continue;
+        const [curveY, low, high] = [y(point.density), y(point.low), y(point.high)];
+        if (curveY > boxY - 2 && curveY < boxY + height + 2) cost += 4;
+        else if (Math.max(low, high) > boxY && Math.min(low, high) < boxY + height) cost += 0.5;
+      }
+      for (const area of areas) {
+        const square = { x: x(area.stops) - 9, y: y(area.density) - 9, width: 18, height: 18 };
+        if (overlaps(box, square)) cost += 6;
+      }
+      if (best === undefined || cost < best.cost) best = { box, cost };
+    }
+  }
+  return best?.box ?? { x: left, y: at, width, height };
+}
+
+function overlaps(one: Box, other: Box): boolean {
+  return (
+    one.x < other.x + other.width &&
+    other.x < one.x + one.width &&
+    one.y < other.y + other.height &&
+    other.y < one.y + one.height
+  );
+}
