@@ -41,6 +41,18 @@ export function shareAt(logExposure: number, { x50, width, q }: Form): Share {
   };
 }
 
+/** The place z of a log exposure on the curve as a straight line: z = slope · x + start. */
+export function straightPlace({ x50, width, q }: Form): { readonly slope: number; readonly start: number } {
+  const slope = (placeOf(LN10, q) - placeOf(NINE_TENTHS, q)) / width;
+  return { slope, start: -slope * x50 - placeOf(LN2, q) };
+}
+
+/** The developable share at a place, without its slopes. */
+export function shareOfPlace(z: number, q: number): number {
+  const least = Math.log1p(Math.exp(-Math.abs(z)));
+  return Math.exp(-q * (z > 0 ? least : least - z));
+}
+
 /** The log exposure that gives a share; 0 < share < 1. */
 export function logExposureFor(share: number, { x50, width, q }: Form): number {
   const steepness = (placeOf(LN10, q) - placeOf(NINE_TENTHS, q)) / width;
