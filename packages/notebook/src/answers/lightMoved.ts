@@ -1,6 +1,6 @@
 import { type PlanReading, readAgain } from "@captray/science/exposure";
-import { ev100, illuminanceFromEv100, luminanceFromEv100 } from "@captray/science/light";
 import type { Reading, Scene } from "../records/index.ts";
+import { evOf } from "./evOf.ts";
 import { planReadingOf } from "./planInputOf.ts";
 
 export interface LightMoved {
@@ -42,22 +42,6 @@ export function lightMoved({
     stops,
     moved: others.map(({ areaId, held }, place) => ({ areaId, reading: withFigures(held, readings[place] ?? {}) })),
   };
-}
-
-/** A reading as EV at ISO 100. */
-function evOf(reading: Reading): number {
-  switch (reading.way) {
-    case "time":
-      return ev100({ fNumber: reading.fNumber.value, timeS: reading.timeS.value, iso: reading.iso.value });
-    case "ev":
-      return reading.ev.value - Math.log2(reading.iso.value / 100);
-    case "ev100":
-      return reading.ev100.value;
-    case "luminance":
-      return Math.log2(reading.luminanceCdM2.value / luminanceFromEv100({ ev100: 0 }));
-    case "illuminance":
-      return Math.log2(reading.illuminanceLx.value / illuminanceFromEv100({ ev100: 0 }));
-  }
 }
 
 /** The reading with the one figure that moved, and without the text it was typed as. */

@@ -45,7 +45,7 @@ export function planInputOf(kit: Kit): PlanInputOf {
   const names = namesOf(areas);
   const ground = scene.place && areas.find((area) => area.id === scene.place?.areaId);
   const light = scene.light?.source ?? (exposureIndex.found.how === "ownSheets" ? undefined : supposedSource);
-  const focus = lens.kind === "pinhole" ? undefined : focusOf(scene, kit.lens);
+  const focus = lens.kind === "pinhole" ? undefined : planFocusOf(scene, kit.lens);
   return {
     kind: "ready",
     input: {
@@ -110,7 +110,8 @@ function lensOf({ lens, scene }: Kit, missing: MissingPart[]): PlanLens | PlanPi
   return { focalLengthMm, ...aperture, ...glass, ...(lens.pupilRatio && { pupilRatio: lens.pupilRatio.value }) };
 }
 
-function apertureOf(lens: Lens, scene: Scene): Partial<PlanLens> | undefined {
+/** The stop in use, as `plan` takes it. Inner helper of these answers. */
+export function apertureOf(lens: Lens, scene: Scene): Partial<PlanLens> | undefined {
   const stop = lens.stops.find((one) => one.id === scene.stopId) ?? lens.stops[0];
   const marked = stop?.marked;
   if (stop?.measuredFNumber) {
@@ -136,7 +137,8 @@ function sdStopsOf({ value, sd }: { readonly value: number; readonly sd: number 
   return (2 * sd) / (value * Math.LN2);
 }
 
-function focusOf({ focus, focusSdStops }: Scene, lens: Lens | undefined): PlanFocus | undefined {
+/** How the camera stands, as `plan` takes it; nothing for a distant subject. Inner helper of these answers. */
+export function planFocusOf({ focus, focusSdStops }: Scene, lens: Lens | undefined): PlanFocus | undefined {
   const sd = focusSdStops === undefined ? {} : { sdStops: focusSdStops };
   switch (focus?.by) {
     case "extension": {

@@ -6,6 +6,7 @@ import {
   number,
   positive,
   result,
+  sizeMm,
   source,
   typed,
   typedSigned,
@@ -48,6 +49,17 @@ const filter = z.discriminatedUnion("by", [
   z.strictObject({ by: z.literal("stops"), value: number, sdStops: z.exactOptional(notNegative) }),
 ]);
 
+const share = z.number().check(z.gte(0), z.lte(1));
+
+/** A small JPEG as a data address: about 1000 points wide, so that a notebook of a hundred scenes stays light. */
+export const mostPhotographCharacters = 180_000;
+const photograph = z
+  .string()
+  .check(z.maxLength(mostPhotographCharacters), z.regex(/^data:image\/jpeg;base64,[A-Za-z0-9+/]+={0,2}$/));
+
+/** A day by the calendar, without an hour. */
+const calendarDay = z.string().check(z.regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/));
+
 /** A subject before the camera: set-up, named areas and their readings. It may stand by itself before any sheet does. */
 export const scene = record("scene", {
   fields: {
@@ -81,6 +93,33 @@ export const scene = record("scene", {
     }),
     focus,
     focusSdStops: notNegative,
+    /** The picture on the paper, where the camera does not say it. */
+    format: sizeMm,
+    /** The widest disc that still passes for a point: from the format, for a print in the hand, or as typed. */
+    confusion: z.discriminatedUnion("by", [
+      z.strictObject({ by: z.literal("format") }),
+      z.strictObject({ by: z.literal("inTheHand") }),
+      z.strictObject({ by: z.literal("typed"), confusionMm: typed }),
+    ]),
+    photograph,
+    /** Where an area lies in the photograph, as shares of its width and height from the top left. */
+    marks: z.array(z.strictObject({ areaId: link, x: share, y: share })).check(z.maxLength(200)),
+    /** Where on earth, for the sun. */
+    site: z.strictObject({
+      latitudeDeg: z.number().check(z.gte(-90), z.lte(90)),
+      longitudeEastDeg: z.number().check(z.gte(-180), z.lte(180)),
+    }),
+    /** The day and the sky that an hour is asked for; `facesDeg` of an upright subject, from north over east. */
+    daylight: z.strictObject({
+      day: calendarDay,
+      sky: z.enum(["clear", "partlyCloudy", "overcast"]),
+      facesDeg: z.exactOptional(z.number().check(z.gte(0), z.lt(360))),
+      snow: z.exactOptional(z.boolean()),
+    }),
+    /** The cap times between which an hour is asked for. */
+    timeWanted: z.strictObject({ leastS: z.exactOptional(typed), mostS: z.exactOptional(typed) }),
+    /** From the lamp to the subject. */
+    lampDistanceMm: typed,
     /** The area that is the ground, and how many stops above (+) or below mid it shall stand; none: the mean. */
     place: z.strictObject({ areaId: link, stops: number }),
     /** "I worked it out as …". */
@@ -101,6 +140,8 @@ export const scene = record("scene", {
         areaId: link,
         reading,
         takenAt: moment,
+        /** Not read itself: the middle of these readings of one area. */
+        averageOf: z.array(link).check(z.maxLength(50)),
         /** Not read itself: moved by the difference that another reading showed when the light moved. */
         shifted: z.strictObject({ byStops: number, becauseOfId: link }),
       },

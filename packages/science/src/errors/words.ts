@@ -331,8 +331,8 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
     hint: "Choose an hour of daylight; for dusk read the meter.",
   }),
   noHourToday: ({ value }) => ({
-    message: `At no hour of this day does the time come down to ${value("minimumTimeS") || "what was asked"}.`,
-    hint: "Open the lens, light the subject, or choose a brighter day.",
+    message: `At no hour of this day is there so little light that the time reaches ${value("minimumTimeS") || "what was asked"}.`,
+    hint: "Stop down, put a grey filter on, take the subject into the shade, or wait for a darker day.",
   }),
   cctOutOfRange: ({ given, facts }) => {
     const limits = [facts.leastK ?? facts.least, facts.mostK ?? facts.most];
