@@ -11,10 +11,15 @@ export const flashLamp = record("flashLamp", {
     distanceMm: typed,
     diffuser: typedText,
     where: typedText,
+    /** What a meter held at the paper says, in lux, where one reads so low: a guess to begin with. */
+    meterLx: typed,
     /** Lux-seconds a second at the paper; doubt in the natural logarithm. Without one no seconds are given. */
     rate: z.strictObject({
       valueLx: positive,
       sdLn: notNegative,
+      /** The same without the paper's own doubt: for seconds on the paper the strip was made of. */
+      stripSdLn: z.exactOptional(notNegative),
+      paperBoxId: z.exactOptional(link),
       /** The flash strip it comes from. */
       testId: z.exactOptional(link),
       foundAt: z.exactOptional(moment),

@@ -19,10 +19,11 @@ export const test = record("test", {
     handId: link,
     sheetIds: z.array(link).check(z.maxLength(100)),
     plannedAt: moment,
+    /** When it was given: for a strip, the moment its light came on. */
     doneAt: moment,
     /** Which edge of the sheet the first level lies at. */
     firstEdge: z.enum(["top", "bottom", "left", "right"]),
-    /** How many levels, from the darkest print on, can be told from the bare one: what the eye says of a strip. */
+    /** The first level, in order of time and counted from 1, that can be told from the bare one; 0: none can. */
     leastSeen: count,
     answer: plainJson({ most: 20_000 }),
     notes: longText,
@@ -31,7 +32,17 @@ export const test = record("test", {
   lists: {
     /** In their order on the sheet; what was really given stands beside what was planned. */
     levels: {
-      fields: { order: count, name: typedText, plannedS: notNegative, givenS: notNegative, stops: number },
+      fields: {
+        order: count,
+        name: typedText,
+        plannedS: notNegative,
+        givenS: notNegative,
+        stops: number,
+        /** Nobody pressed: the planned time was taken for it. */
+        takenAsPlanned: z.boolean(),
+        /** Measured on the piece. */
+        density: notNegative,
+      },
     },
   },
 });

@@ -1,0 +1,57 @@
+import type { FlashLamp, Moment } from "../records/index.ts";
+
+const nineInTen = 1.645;
+
+export type FlashOf =
+  /** No strip has been made for this lamp as it stands: no seconds are given. */
+  | { readonly kind: "untested" }
+  | {
+      readonly kind: "tested";
+      readonly timeS: number;
+      /** Nine in ten: the same light may need so few seconds, or so many. */
+      readonly rangeS: readonly [number, number];
+      /** The light itself, in lx·s, with its range. */
+      readonly lightLxS: number;
+      readonly lightRangeLxS: readonly [number, number];
+      /** Whether the strip was of this very paper, so that its own doubt falls out. */
+      readonly samePaper: boolean;
+      readonly testId: string | undefined;
+      readonly foundAt: Moment | undefined;
+    };
+
+/**
+ * Seconds of flash with their doubt, asked as seconds or as light; without a tested set-up there are none.
+ *
+ * On the paper the strip was made of, strip and plan hang on the same curve, and its doubt falls out of the seconds.
+ */
+export function flashOf({
+  flashLamp,
+  paperBoxId,
+  ask,
+}: {
+  readonly flashLamp: FlashLamp | undefined;
+  readonly paperBoxId?: string | undefined;
+  readonly ask: { readonly timeS: number } | { readonly lightLxS: number };
+}): FlashOf {
+  const rate = flashLamp?.rate;
+  if (rate === undefined) return { kind: "untested" };
+  const samePaper = paperBoxId !== undefined && rate.paperBoxId === paperBoxId;
+  const sdLn = samePaper ? (rate.stripSdLn ?? rate.sdLn) : rate.sdLn;
+  const timeS = "timeS" in ask ? ask.timeS : ask.lightLxS / rate.valueLx;
+  const lightLxS = timeS * rate.valueLx;
+  return {
+    kind: "tested",
+    timeS,
+    rangeS: rangeOf(timeS, sdLn),
+    lightLxS,
+    lightRangeLxS: rangeOf(lightLxS, rate.sdLn),
+    samePaper,
+    testId: rate.testId,
+    foundAt: rate.foundAt,
+  };
+}
+
+function rangeOf(value: number, sdLn: number): readonly [number, number] {
+  const spread = Math.exp(nineInTen * sdLn);
+  return [value / spread, value * spread];
+}
