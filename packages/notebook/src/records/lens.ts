@@ -9,13 +9,28 @@ export const lens = record("lens", {
     name: word,
     sort: z.enum(["lens", "pinhole"]),
     markedFocalLengthMm: typed,
+    /** Power of a single lens, as it is sold; the marked focal length then follows from it. */
+    dioptres: typed,
     measuredFocalLengthMm: estimate,
+    focalLengthBy: z.enum(["infinity", "twoSizes", "told"]),
     /** Board to ground glass with a distant subject. */
     infinityExtensionMm: estimate,
     pupilRatio: estimate,
     /** Light passed, with its doubt. */
     transmission: z.strictObject({ value: transmissionValue, sdStops: notNegative }),
     glass,
+    /** Surfaces between air and glass, where the light passed was worked out from them. */
+    surfaces: z.strictObject({
+      count: z.int().check(z.gte(0), z.lte(40)),
+      coating: z.enum(["bare", "single", "several"]),
+    }),
+    /** Where cards with holes stand; without it at the glass. */
+    stopPlace: z.strictObject({
+      side: z.enum(["front", "behind"]),
+      distanceMm: positive,
+      /** Clear diameter of the glass. */
+      glassMm: z.exactOptional(positive),
+    }),
     imageCircleMm: positive,
     chemicalFocus: z.strictObject({
       correction: z.enum(["single", "achromat"]),
@@ -35,6 +50,8 @@ export const lens = record("lens", {
         measuredFNumber: estimateInStops,
         /** Diameter of the entrance pupil, measured. */
         diameterMm: estimate,
+        /** The hole as cut in a card: the pupil follows from it and from where the card stands. */
+        holeMm: estimate,
       },
     },
   },

@@ -12,6 +12,7 @@ export const meter = record("meter", {
     meterC: positive,
     /** The meter shows that much too much light. */
     offsetStops: estimate,
+    offsetBy: z.enum(["told", "otherMeter", "fullSun", "knownLight"]),
     reflectedSdStops: notNegative,
     incidentSdStops: notNegative,
     readingSdStops: notNegative,

@@ -8,6 +8,7 @@ export const paperBox = record("paperBox", {
     name: word,
     size: sizeMm,
     sheetsLeft: count,
+    sheetsWhenFull: count,
     price: z.strictObject({ amount: notNegative, currency: z.string().check(z.maxLength(8)) }),
     /** As the paper sees: by emulsion where known, else "blue" for a paper of unknown make. */
     sensitivity: z.enum(["blue", "chloride", "chlorobromide", "bromide", "orthochromatic", "variableContrast"]),
@@ -22,6 +23,8 @@ export const paperBox = record("paperBox", {
     previousBoxId: link,
     /** Exposures longer than fromS grow by this exponent. */
     reciprocity: z.strictObject({ exponent: positive, fromS: positive }),
+    /** Rows of metered and needed seconds, both rising; two or more go before the exponent. */
+    reciprocityTable: z.array(z.strictObject({ meteredS: positive, neededS: positive })).check(z.maxLength(20)),
     /** Variable contrast: the ISO range each filter gives, and how many stops more it asks for than none. */
     contrastFilters: z
       .array(z.strictObject({ name: word, isoRange: positive, extraStops: number }))
