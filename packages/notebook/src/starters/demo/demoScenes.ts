@@ -30,9 +30,14 @@ export function dialReading({ text, timeS }: { readonly text: string; readonly t
   };
 }
 
-/** Sets up five subjects before the camera, each with its readings; the last one has no sheet yet. */
+/** Sets up five subjects before the camera, each with its readings; the last has no sheet yet. Two more wait for next week. */
 export function writeScenes(journal: DemoJournal, shelf: DemoShelf) {
-  const positive = { result: "positive", paperBoxId: shelf.boxC, exposureIndexId: shelf.positiveC } as const;
+  const positive = {
+    result: "positive",
+    paperBoxId: shelf.boxC,
+    exposureIndexId: shelf.positiveC,
+    recipeId: shelf.recipe4,
+  } as const;
   const with210 = { lensId: shelf.lens210, stopId: shelf.stop210 };
   const with150 = { lensId: shelf.lens150, stopId: shelf.stop150 };
   const sideLight = write(onDay(29, 10, 46), "hull", [hull, rope], {
@@ -60,6 +65,7 @@ export function writeScenes(journal: DemoJournal, shelf: DemoShelf) {
     result: "negative",
     paperBoxId: shelf.boxD,
     exposureIndexId: shelf.negativeD,
+    recipeId: shelf.recipe1,
     subject: "The skiff as a paper negative",
     where: "on the slip, shed behind",
     focus: { by: "extension", extensionMm: { value: 248, text: "248" } },
@@ -92,6 +98,29 @@ export function writeScenes(journal: DemoJournal, shelf: DemoShelf) {
     },
     2,
   );
+  write(onDay(31, 15, 20), "", [], {
+    ...positive,
+    cameraId: shelf.teaChest,
+    lensId: shelf.pinhole,
+    subject: "The slip from the tea chest",
+    where: "on the bollard, low",
+    hourWanted: "next week, any still grey day",
+    focus: { by: "extension", extensionMm: { value: 150, text: "150" } },
+    notes: "Pinhole. Nothing read yet: half an hour or half a day?",
+  });
+  write(onDay(31, 15, 26), "", [], {
+    result: "negative",
+    paperBoxId: shelf.boxC,
+    exposureIndexId: shelf.negativeC,
+    recipeId: shelf.recipe1,
+    lensId: shelf.meniscus,
+    stopId: shelf.stopMeniscus,
+    subject: "White enamel jug on the sill",
+    where: "in the shed, window to the left",
+    hourWanted: "next week, when the snow lights the window",
+    focus: { by: "magnification", magnification: { value: 0.5, text: "0.5" } },
+    notes: "The reading glass: push the back in for blue light before the slide is drawn.",
+  });
   return { sideLight, beforeTheShed, asNegative, ropeClose, notYet };
 
   function write(
@@ -122,8 +151,11 @@ export function writeScenes(journal: DemoJournal, shelf: DemoShelf) {
       fields[`readings.${readingId}.reading`] = dialReading(area);
       fields[`readings.${readingId}.takenAt`] = at;
     }
-    fields.place = { areaId: areaIds.get(placed) ?? id, stops: placedStops };
-    journal.write(at, "scene with its readings", [{ id, kind: "scene", set: fields }]);
+    const placedId = areaIds.get(placed);
+    if (placedId !== undefined) fields.place = { areaId: placedId, stops: placedStops };
+    journal.write(at, areas.length > 0 ? "scene with its readings" : "scene for next week", [
+      { id, kind: "scene", set: fields },
+    ]);
     return { id, areaIds };
   }
 }

@@ -14,7 +14,12 @@ interface Given {
 
 /** Eight sheets, each at another point of its way. */
 export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: DemoScenes): void {
-  const onC = { result: "positive", paperBoxId: shelf.boxC, exposureIndexId: shelf.positiveC } as const;
+  const onC = {
+    result: "positive",
+    paperBoxId: shelf.boxC,
+    exposureIndexId: shelf.positiveC,
+    recipeId: shelf.recipe4,
+  } as const;
   const with210 = { lensId: shelf.lens210, stopId: shelf.stop210 };
   const side = (holderId: RecordId, sideId: RecordId) => ({ holderSide: { holderId, sideId } });
   const { sideLight, beforeTheShed, asNegative, ropeClose } = scenes;
@@ -56,7 +61,7 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
   const w31 = layOut(onDay(30, 20, 20), "W31", {
     ...onC,
     label: "flash 4 s for the shed door",
-    flashPlanned: { timeS: 4, lampId: shelf.lamp, when: "beforeLoading" },
+    flashPlanned: { timeS: 4, lampId: shelf.lamp, flashLampId: shelf.flashLamp, when: "beforeLoading" },
   });
   step(w31, onDay(30, 20, 31), "flashedAt", "flashed", { flashGivenS: 4 });
   load(w31, onDay(30, 20, 40), side(shelf.holder2, shelf.side2a));
@@ -68,6 +73,7 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
     result: "positive",
     paperBoxId: shelf.boxD,
     exposureIndexId: shelf.positiveD,
+    recipeId: shelf.recipe4,
     label: "first look at Box D",
   });
   load(w33, onDay(30, 20, 50), side(shelf.holder3, shelf.side3b));
@@ -96,6 +102,7 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
     result: "negative",
     paperBoxId: shelf.boxD,
     exposureIndexId: shelf.negativeD,
+    recipeId: shelf.recipe1,
     label: "paper negative of the skiff",
   });
   plan(w35, onDay(31, 17, 2), asNegative.id, with210);

@@ -1,5 +1,5 @@
 import type { RecordSet } from "../../journal/notebook.ts";
-import type { RecordId } from "../../records/index.ts";
+import type { Json, RecordId } from "../../records/index.ts";
 import { onDay } from "./demoDates.ts";
 import type { DemoJournal } from "./demoJournal.ts";
 
@@ -31,6 +31,15 @@ export function writeShelf(journal: DemoJournal) {
     positiveD: newId(),
     negativeD: newId(),
     hand: newId(),
+    teaChest: newId(),
+    pinhole: newId(),
+    meniscus: newId(),
+    stopMeniscus: newId(),
+    recipe4: newId(),
+    recipe1: newId(),
+    flashLamp: newId(),
+    flashStrip: newId(),
+    secondHand: newId(),
   };
   const sheet13x18 = { widthMm: 130, heightMm: 180 };
   const things: RecordSet[] = [
@@ -79,6 +88,47 @@ export function writeShelf(journal: DemoJournal) {
         assumed: ["glass"],
         createdAt: since,
         notes: "From a broken folding camera. Nothing of it is measured but where it stands for the far bank.",
+      },
+    },
+    {
+      id: id.teaChest,
+      kind: "camera",
+      set: {
+        name: "the tea chest",
+        format: sheet13x18,
+        extensionLimits: { leastMm: 150, mostMm: 150 },
+        createdAt: since,
+        notes: "No bellows: the board stands where it stands.",
+      },
+    },
+    {
+      id: id.pinhole,
+      kind: "lens",
+      set: {
+        name: "pinhole in tin",
+        sort: "pinhole",
+        glass: "none",
+        holeMm: { value: 0.42, sd: 0.02 },
+        createdAt: since,
+        notes: "Drilled in the lid of a tea tin; measured under a linen tester.",
+      },
+    },
+    {
+      id: id.meniscus,
+      kind: "lens",
+      set: {
+        name: "reading glass, 4 dioptres",
+        sort: "lens",
+        markedFocalLengthMm: { value: 250, text: "250" },
+        glass: "simple",
+        imageCircleMm: 190,
+        chemicalFocus: { correction: "single", found: "assumed" },
+        [`stops.${id.stopMeniscus}.name`]: "card, 11 mm",
+        [`stops.${id.stopMeniscus}.diameterMm`]: { value: 11, sd: 0.2 },
+        assumed: ["imageCircleMm", "chemicalFocus"],
+        createdAt: since,
+        notes:
+          "One glass, its hollow side to the front, the card before it. What the eye finds sharp, blue light does not.",
       },
     },
     {
@@ -147,6 +197,12 @@ export function writeShelf(journal: DemoJournal) {
         size: sheet13x18,
         sheetsLeft: 23,
         sensitivity: "variableContrast",
+        contrastFilters: [
+          { name: "soft", isoRange: 160, extraStops: 1 },
+          { name: "normal", isoRange: 110, extraStops: 1 },
+          { name: "hard", isoRange: 70, extraStops: 2 },
+        ],
+        assumed: ["contrastFilters"],
         createdAt: onDay(30, 17, 10),
         notes: "25 when it was opened. Nothing measured yet.",
       },
@@ -157,6 +213,7 @@ export function writeShelf(journal: DemoJournal) {
       set: {
         paperBoxId: id.boxC,
         result: "positive",
+        recipeId: id.recipe4,
         value: { value: 1.4, sdStops: 0.15 },
         text: "1.4",
         found: {
@@ -170,9 +227,33 @@ export function writeShelf(journal: DemoJournal) {
         notes: "Six sheets, W22 to W27, made before this notebook was begun: 210 mm lens, daylight.",
       },
     },
-    guess(id.negativeC, id.boxC, "negative", 2),
-    guess(id.positiveD, id.boxD, "positive", 0.7),
-    guess(id.negativeD, id.boxD, "negative", 2),
+    guess(id.negativeC, id.boxC, "negative", 2, id.recipe1),
+    guess(id.positiveD, id.boxD, "positive", 0.7, id.recipe4),
+    guess(id.negativeD, id.boxD, "negative", 2, id.recipe1),
+    {
+      id: id.recipe1,
+      kind: "recipe",
+      set: {
+        name: "recipe 1",
+        result: "negative",
+        firstDevelopmentDose: 1,
+        createdAt: since,
+        notes: "Paper developer as mixed, two minutes.",
+      },
+    },
+    {
+      id: id.recipe4,
+      kind: "recipe",
+      set: {
+        name: "recipe 4",
+        result: "positive",
+        firstDevelopmentDose: 1,
+        bleachRounds: 3,
+        secondDevelopmentDose: 1,
+        createdAt: since,
+        notes: "Three rounds of bleach. A fourth is to be tried.",
+      },
+    },
     {
       id: id.hand,
       kind: "hand",
@@ -190,9 +271,31 @@ export function writeShelf(journal: DemoJournal) {
         createdAt: onDay(22, 16, 0),
       },
     },
+    {
+      id: id.secondHand,
+      kind: "hand",
+      set: {
+        name: "the hand that helps",
+        toTicks: { biasS: { value: 0.2, sd: 0.1 }, motorSdS: 0.16, weber: 0.06, openings: 12, by: "touch" },
+        createdAt: onDay(22, 16, 40),
+      },
+    },
+    {
+      id: id.flashLamp,
+      kind: "flashLamp",
+      set: {
+        name: "desk lamp, 2 m, three tissues",
+        lampId: id.lamp,
+        distanceMm: { value: 2000, text: "2 m" },
+        diffuser: "three tissues",
+        where: "from the top of the cellar stairs",
+        createdAt: onDay(30, 17, 30),
+      },
+    },
   ];
   const atOnce = (wanted: readonly string[]) => things.filter((one) => wanted.includes(one.kind));
   journal.write(since, "camera, lenses, meter and holders", atOnce(["camera", "lens", "meter", "lamp", "holder"]));
+  journal.write(since, "recipes", atOnce(["recipe"]));
   journal.write(
     onDay(9, 19, 0),
     "a box of paper",
@@ -209,16 +312,86 @@ export function writeShelf(journal: DemoJournal) {
     "another box of paper",
     things.filter((one) => [id.boxD, id.positiveD, id.negativeD].includes(one.id as RecordId)),
   );
+  journal.write(onDay(30, 17, 30), "a lamp to flash with", atOnce(["flashLamp"]));
+  writeFlashStrip(journal, id);
   return id;
 }
 
-function guess(id: RecordId, paperBoxId: RecordId, result: "negative" | "positive", value: number): RecordSet {
+/** Steps of flash alone in seconds, each with the density it was measured at afterwards; the first had none. */
+export const flashSteps = [
+  { timeS: 0, density: 2 },
+  { timeS: 2, density: 1.99 },
+  { timeS: 3, density: 1.97 },
+  { timeS: 4, density: 1.94 },
+  { timeS: 6, density: 1.83 },
+  { timeS: 8, density: 1.67 },
+  { timeS: 10, density: 1.5 },
+  { timeS: 14, density: 1.17 },
+] as const;
+
+/** The strip that tells what the flash lamp gives a second: planned, timed, through the trays, measured when dry. */
+function writeFlashStrip(
+  journal: DemoJournal,
+  id: { readonly [Name in "boxC" | "positiveC" | "recipe4" | "flashLamp" | "flashStrip" | "hand"]: RecordId },
+): void {
+  const planned: Record<string, Json> = {
+    question: "flash",
+    name: "flash strip",
+    factor: "seconds of flash alone",
+    paperBoxId: id.boxC,
+    exposureIndexId: id.positiveC,
+    recipeId: id.recipe4,
+    result: "positive",
+    flashLampId: id.flashLamp,
+    handId: id.hand,
+    firstEdge: "top",
+    plannedAt: onDay(30, 17, 34),
+    createdAt: onDay(30, 17, 34),
+    notes: "A strip cut from a spoilt corner of Box C. The card was drawn by a step at each count.",
+  };
+  const levels = flashSteps
+    .filter(({ timeS }) => timeS > 0)
+    .map((step) => ({ ...step, id: journal.idAt(onDay(30, 17, 34)) }));
+  for (const { timeS, id: levelId } of levels) planned[`levels.${levelId}.plannedS`] = timeS;
+  journal.write(onDay(30, 17, 34), "flash strip planned", [{ id: id.flashStrip, kind: "test", set: planned }]);
+  journal.write(onDay(30, 17, 41), "flash strip given", [
+    {
+      id: id.flashStrip,
+      kind: "test",
+      set: Object.fromEntries(levels.map(({ timeS, id: levelId }) => [`levels.${levelId}.givenS`, timeS])),
+    },
+  ]);
+  const seen = onDay(30, 18, 50);
+  journal.write(seen, "flash strip read", [
+    {
+      id: id.flashStrip,
+      kind: "test",
+      // From 4 s on the strip is lighter than its bare end.
+      set: { leastSeen: levels.filter(({ timeS }) => timeS >= 4).length, doneAt: seen },
+    },
+    {
+      id: id.flashLamp,
+      kind: "flashLamp",
+      // 4 s are give or take half a second.
+      set: { rate: { valueLx: 0.254, sdLn: 0.076, testId: id.flashStrip, foundAt: seen } },
+    },
+  ]);
+}
+
+function guess(
+  id: RecordId,
+  paperBoxId: RecordId,
+  result: "negative" | "positive",
+  value: number,
+  recipeId: RecordId,
+): RecordSet {
   return {
     id,
     kind: "exposureIndex",
     set: {
       paperBoxId,
       result,
+      recipeId,
       value: { value, sdStops: 0.7 },
       text: String(value),
       found: { how: "guessed" },
