@@ -1,4 +1,5 @@
 export { type AveragedReading, averagedReading } from "./averagedReading.ts";
+export { type Emptying, emptySide } from "./emptySide.ts";
 export { expectedPrintOf } from "./expectedPrintOf.ts";
 export type {
   ExpectedPrint,
@@ -11,26 +12,28 @@ export type {
   MeasuredCurve,
   WantedTone,
 } from "./expectedPrintTypes.ts";
+export { type FlashOf, flashOf } from "./flashOf.ts";
+export type { FlashPaper } from "./flashPaperOf.ts";
+export { type FlashStep, flashSteps } from "./flashSteps.ts";
+export { type FlashStripAnswer, flashStripAnswer } from "./flashStripAnswer.ts";
+export { type FlashStripPlan, flashStripPlan } from "./flashStripPlan.ts";
 export { type FocusFound, type FocusOf, focusOf } from "./focusOf.ts";
+export { type HolderOf, holdersOf, type SideOf } from "./holdersOf.ts";
 export { type HourOfDay, type Hours, type HoursFor, hoursFor } from "./hoursFor.ts";
-export { type FlashOf, flashOf } from "./flashOf.ts";
-export type { FlashPaper } from "./flashPaperOf.ts";
-export { type FlashStep, flashSteps } from "./flashSteps.ts";
-export { type FlashStripAnswer, flashStripAnswer } from "./flashStripAnswer.ts";
-export { type FlashStripPlan, flashStripPlan } from "./flashStripPlan.ts";
-export { type FlashOf, flashOf } from "./flashOf.ts";
-export type { FlashPaper } from "./flashPaperOf.ts";
-export { type FlashStep, flashSteps } from "./flashSteps.ts";
-export { type FlashStripAnswer, flashStripAnswer } from "./flashStripAnswer.ts";
-export { type FlashStripPlan, flashStripPlan } from "./flashStripPlan.ts";
 export type { Kit } from "./kit.ts";
 export { type FindsRecords, kitOf } from "./kitOf.ts";
 export { type LampMoved, lampMoved } from "./lampMoved.ts";
 export { type LightMoved, lightMoved } from "./lightMoved.ts";
 export { type LightFor, type LightOf, lightOf } from "./lightOf.ts";
+export { loadingDoubts } from "./loadingDoubts.ts";
+export { type LoadingStep, loadingSteps } from "./loadingSteps.ts";
 export { type PapersAsked, papersAskedOf } from "./papersAskedOf.ts";
 export { type MissingPart, type PlanInputOf, planInputOf, supposedSource } from "./planInputOf.ts";
+export { type LoadingDoubt, type LoadingPlanned, type LoadingWish, planLoading } from "./planLoading.ts";
 export { type PlanOf, planOf } from "./planOf.ts";
 export { type AreaLight, type SceneRangeOf, sceneRangeOf } from "./sceneRangeOf.ts";
 export { type ChemicalFocus, type Sharp, type SharpOf, sharpOf } from "./sharpOf.ts";
+export { type SheetForCap, sheetForCap } from "./sheetForCap.ts";
+export { type SteppedSheet, stepSets } from "./stepSets.ts";
+export { swapFromHere } from "./swapFromHere.ts";
 export { type WaysOf, waysOf } from "./waysOf.ts";

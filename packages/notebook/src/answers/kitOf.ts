@@ -26,6 +26,7 @@ export function kitOf({
   };
   const exposureIndex = find("exposureIndex", sheet?.exposureIndexId ?? scene.exposureIndexId);
   const found = exposureIndex?.found;
+  const flash = sheet?.flashPlanned ?? scene.flash;
   const meter = find("meter", scene.meterId);
   const meterThen = found?.how === "ownSheets" ? find("meter", found.meterId) : undefined;
   return {
@@ -35,6 +36,9 @@ export function kitOf({
     paperBox: find("paperBox", sheet?.paperBoxId ?? scene.paperBoxId ?? exposureIndex?.paperBoxId),
     exposureIndex,
     hand: find("hand", sheet?.handId ?? scene.handId),
+    recipe: find("recipe", sheet?.recipeId ?? scene.recipeId ?? exposureIndex?.recipeId),
+    flash,
+    flashLamp: find("flashLamp", flash?.flashLampId),
     meterThen: meterThen?.id === meter?.id ? undefined : meterThen,
   };
 }

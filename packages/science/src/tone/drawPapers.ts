@@ -29,6 +29,11 @@ export interface DrawPapersInput
   > {
   /** Doubt of each area's own light. */
   readonly areaSdStops?: number | undefined;
+  /**
+   * Mean image exposure of the frame, in units of that of a tone on mid: the flare that comes of it is taken to be in the exposure index,
+   * which was found with a camera. Left out, none is.
+   */
+  readonly meanByMid?: number | undefined;
   /** Where the band of the curve is wanted, log10 lx·s of all light. */
   readonly bandLogExposure?: readonly number[] | undefined;
 }
@@ -66,7 +71,8 @@ const MOST_DRAWS = 4000;
  * Formula  parameters ~ N(believed, Σ) on their scale of learning, light ~ 2^N(0, σ_c² + σ_a²), patch ~ N(0, σ_obs²); each curve tabled
  *          in the place z of `developable` at 128 nodes, four-point cubic between them.
  * Units    as `expectPrint`; `bandLogExposure` in log10 lx·s of all light, flare and flash included.
- * Holds    as `expectPrint` with the same seed: the same papers. One doubt for the light of every area.
+ * Holds    as `expectPrint` with the same seed: the same papers. One doubt for the light of every area. With `meanByMid` the index prints its
+ *          aim with that flare and not without.
  * Error    against the untabled papers below 2e-4 in density, most of it where the whites begin.
  *
  * @throws {OutOfDomain} toneOutOfReach, twoOfOne, missingKey, unknownKey, unknownWord, wrongType, outOfRange, notPositive, negative, notFinite
@@ -74,18 +80,21 @@ const MOST_DRAWS = 4000;
  * @example drawPapers({ paper: { exposureIndex: 1.5 }, draws: 10 }).draws // 10
  */
 export function drawPapers(input: DrawPapersInput): DrawnPapers {
-  const { draws = 400, seed = 1, areaSdStops = AREA_SD_STOPS, bandLogExposure = [] } = input;
+  const { draws = 400, seed = 1, areaSdStops = AREA_SD_STOPS, bandLogExposure = [], meanByMid = 0 } = input;
   const settings = wholeSettings(input);
   requireInteger({ draws });
   requireWithin({ draws }, { least: 1, most: MOST_DRAWS });
   requireInteger({ seed });
-  requireNotNegative({ areaSdStops });
+  requireNotNegative({ areaSdStops, meanByMid });
   for (const [index, value] of bandLogExposure.entries()) requireFinite({ [`bandLogExposure/${index}`]: value });
   const surface = surfaceOf(input);
   const believed = expectBasis({ ...input, areas: [] }, settings, { surface });
   const { commonSdStops = believed.commonSdStops, patchSd = believed.patchSd } = input;
   requireNotNegative({ commonSdStops, patchSd });
-  const basis = { ...believed, commonSdStops, patchSd };
+  const isPlacedByIndex = input.paper !== undefined && input.curve?.x50 === undefined;
+  const flareInIndex = isPlacedByIndex ? Math.log10(1 + believed.curve.phi * meanByMid) : 0;
+  const curve = { ...believed.curve, x50: believed.curve.x50 + flareInIndex };
+  const basis = { ...believed, curve, commonSdStops, patchSd };
   const development = developmentOf(basis.curve, settings, { surface }, input.fit === undefined ? "curve/Db" : "fit");
 
   const papers = paperDraws(basis, settings, surface, { draws, seed });

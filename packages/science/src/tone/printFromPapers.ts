@@ -1,6 +1,7 @@
 import { OutOfDomain } from "../errors/outOfDomain.ts";
 import { requireFinite, requireNotNegative } from "../errors/require.ts";
 import { quantile } from "../numbers/quantile.ts";
+import { aimOf } from "./aimOf.ts";
 import { curveNames } from "./curve.ts";
 import { developmentOf, reachOf } from "./development.ts";
 import { densityOfDrawn, flareOfDrawn, flashRateOfDrawn } from "./drawnCurves.ts";
@@ -35,6 +36,8 @@ export interface PrintFromPapersArea {
 export interface PrintFromPapers {
   readonly areas: readonly PrintFromPapersArea[];
   readonly reach: ExpectReach;
+  /** What a tone placed on mid is meant to print. */
+  readonly aimDensity: number;
 }
 
 /** So near an end of reach a tone is all but lost. */
@@ -84,6 +87,7 @@ export function printFromPapers({
       };
     }),
     reach,
+    aimDensity: aimOf(development),
   };
 }
 
