@@ -16,7 +16,7 @@ export function cardOf(sheet: Sheet): StoredCard {
   const dates: { [D in StepDate]?: Sheet[D] } = {};
   for (const step of stepDates) if (sheet[step]) dates[step] = sheet[step];
   const given = sheet.openings.flatMap(({ opening }) => (opening ? [opening.givenS.value] : []));
-  const { paperBoxId, sceneId, lensId, cameraId, holderSide } = sheet;
+  const { paperBoxId, sceneId, lensId, cameraId, holderSide, flashPlanned } = sheet;
   return {
     id: sheet.id,
     code: sheet.code ?? "",
@@ -27,6 +27,8 @@ export function cardOf(sheet: Sheet): StoredCard {
     ...(sheet.planned === undefined ? {} : { plannedS: sheet.planned.timeS }),
     ...(given.length === 0 ? {} : { givenS: given.reduce((sum, one) => sum + one, 0) }),
     mishaps: sheet.mishaps.flatMap(({ what }) => (what ? [what] : [])),
+    ...(sheet.takenOutAt ? { takenOut: true as const } : {}),
+    ...(flashPlanned?.when === "beforeLoading" && !sheet.flashedAt ? { flashFirstS: flashPlanned.timeS } : {}),
     links: {
       ...(paperBoxId ? { paperBoxId } : {}),
       ...(sceneId ? { sceneId } : {}),

@@ -19,6 +19,11 @@ const fields = fc.record(
     exposedAt: moment,
     discardedAt: moment,
     removedAt: moment,
+    takenOutAt: moment,
+    flashPlanned: fc.record({
+      timeS: fc.double({ min: 0.1, max: 90, noNaN: true }),
+      when: fc.constant("beforeLoading"),
+    }),
     paperBoxId: fc.nat(3).map(id),
     sceneId: fc.nat(3).map(id),
     holderSide: fc.record({ holderId: fc.nat(3).map(id), sideId: fc.nat(3).map(id) }),

@@ -26,6 +26,8 @@ type Packed = readonly [
   links: readonly number[],
   words: string,
   gone: 0 | 1,
+  /** Only where there is one of them: whether it was taken out of its holder, and seconds of flash before loading. */
+  ...inTheHolder: readonly [] | readonly [takenOut: 0 | 1, flashFirstS: number | null],
 ];
 
 export function chunkText(cards: ReadonlyMap<string, StoredCard>): string {
@@ -57,6 +59,9 @@ export function chunkText(cards: ReadonlyMap<string, StoredCard>): string {
       linkNames.map((name) => placeOf(card.links[name])),
       words,
       card.gone ? 1 : 0,
+      ...(card.takenOut || card.flashFirstS !== undefined
+        ? ([card.takenOut ? 1 : 0, card.flashFirstS ?? null] as const)
+        : []),
     ];
   });
   return JSON.stringify({ links, cards: packed });
@@ -78,7 +83,7 @@ export function readChunk(text: string): Map<string, StoredCard> | undefined {
 function isPacked(value: unknown): value is Packed {
   return (
     Array.isArray(value) &&
-    value.length === 12 &&
+    (value.length === 12 || value.length === 14) &&
     [0, 1, 2, 10].every((place) => typeof value[place] === "string") &&
     [3, 8, 9].every((place) => Array.isArray(value[place]))
   );
@@ -86,6 +91,7 @@ function isPacked(value: unknown): value is Packed {
 
 function unpack(packed: Packed, links: readonly RecordId[]): StoredCard {
   const [id, code, state, dated, rating, result, plannedS, givenS, mishapPlaces, linkPlaces, words, gone] = packed;
+  const [takenOut = 0, flashFirstS = null] = packed.slice(12) as [(0 | 1)?, (number | null)?];
   const dates: { [D in StepDate]?: Sheet[D] } = {};
   for (let place = 0; place + 2 < dated.length; place += 3) {
     const step = stepDates[dated[place] ?? -1];
@@ -106,6 +112,8 @@ function unpack(packed: Packed, links: readonly RecordId[]): StoredCard {
     ...(plannedS === null ? {} : { plannedS }),
     ...(givenS === null ? {} : { givenS }),
     mishaps: mishapPlaces.flatMap((place) => mishaps[place] ?? []),
+    ...(takenOut ? { takenOut: true as const } : {}),
+    ...(flashFirstS === null ? {} : { flashFirstS }),
     links: linked,
     searchText: code.toLowerCase() + words,
     ...(gone ? { gone: true as const } : {}),

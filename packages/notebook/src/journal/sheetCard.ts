@@ -15,6 +15,10 @@ export interface SheetCard {
   readonly plannedS?: number;
   readonly givenS?: number;
   readonly mishaps: readonly string[];
+  /** It lies in its holder no longer, though it has not gone into the trays. */
+  readonly takenOut?: true;
+  /** Flash planned for before the loading and not given yet, in seconds. */
+  readonly flashFirstS?: number;
   readonly links: {
     readonly paperBoxId?: RecordId;
     readonly sceneId?: RecordId;

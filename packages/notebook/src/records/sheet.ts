@@ -91,6 +91,8 @@ export const sheet = record("sheet", {
     measuredAt: moment,
     keptAt: moment,
     discardedAt: moment,
+    /** When it left its holder otherwise than into the trays: into the box for exposed sheets. */
+    takenOutAt: moment,
     rating: z.int().check(z.gte(1), z.lte(5)),
     /** What the person wants to find it by, in their own words. */
     label: typedText,
