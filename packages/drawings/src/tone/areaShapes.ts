@@ -49,17 +49,18 @@ function square(
   return { kind: "rect", x: x - size / 2, y: y - size / 2, width: size, height: size, ...looks };
 }
 
-/** Where an exposure stands; what lies beyond the drawing stands at its edge. Inner helper. */
-export function edgeX(stops: number, { x, fromStops, toStops }: Places): number {
-  return x(Math.min(toStops, Math.max(fromStops, stops)));
+/** Where an exposure stands; what lies beyond the drawing stands inside its edge. Inner helper. */
+function edgeX(stops: number, { x, left, right, fromStops, toStops }: Places): number {
+  if (stops < fromStops) return left + 14;
+  return stops > toStops ? right - 14 : x(stops);
 }
 
 /** A mark beyond the drawing points outward. */
 function beyond({ stops, name }: ToneArea, y: number, { left, right, fromStops, toStops }: Places): Shape[] {
   const isLeft = stops < fromStops;
   if (!isLeft && stops <= toStops) return [];
-  const [foot, tip] = isLeft ? [left + 1, left - 5] : [right, right + 6];
-  const points = [[foot, y - 6] as const, [foot, y + 6] as const, [tip, y] as const];
+  const [foot, tip] = isLeft ? [left + 4, left - 3] : [right - 4, right + 3];
+  const points = [[foot, y - 7] as const, [foot, y + 7] as const, [tip, y] as const];
   return [{ kind: "polygon", points, fill: "ink", name: `beyond ${name}` }];
 }
 

@@ -4,19 +4,18 @@ import type { ToneCurvePoint, ToneDrawingInput } from "./toneTypes.ts";
 
 const hatchEveryPx = 4;
 
-/** The curve, and its doubt as upright hatching. */
+/** The doubt of the curve as upright hatching. */
+export function doubtShapes({ curve }: ToneDrawingInput, places: Places): Shape[] {
+  const d = hatching(curve, places);
+  return d === "" ? [] : [{ kind: "path", d, stroke: "ink", width: 0.9, opacity: 0.75, name: "doubt" }];
+}
+
+/** The curve itself. */
 export function curveShapes({ curve }: ToneDrawingInput, places: Places): Shape[] {
   const inside = curve.filter(({ stops }) => stops >= places.fromStops - 1e-9 && stops <= places.toStops + 1e-9);
   const points = inside.map((point) => `${fixed(places.x(point.stops))} ${fixed(places.y(point.density))}`);
-  const shapes: Shape[] = [];
-  const hatch = hatching(curve, places);
-  if (hatch !== "") {
-    shapes.push({ kind: "path", d: hatch, stroke: "ink", width: 0.9, opacity: 0.75, name: "doubt" });
-  }
-  if (points.length > 0) {
-    shapes.push({ kind: "path", d: `M${points.join("L")}`, stroke: "ink", width: 2.4, name: "curve" });
-  }
-  return shapes;
+  if (points.length === 0) return [];
+  return [{ kind: "path", d: `M${points.join("L")}`, stroke: "ink", width: 2.4, name: "curve" }];
 }
 
 function hatching(curve: readonly ToneCurvePoint[], { x, y, right, fromStops, toStops }: Places): string {

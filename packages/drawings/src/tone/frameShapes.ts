@@ -12,7 +12,7 @@ export function frameShapes({ letterPx, kind }: ToneDrawingInput, places: Places
   const shapes: Shape[] = [
     { kind: "rect", x: left - 22, y: top, width: 22, height: axisY - top, fill: "mount", name: "mount of the greys" },
   ];
-  const steps = Math.round(mostDensity / greyStep);
+  const steps = Math.floor(mostDensity / greyStep + 1e-9);
   for (let step = 0; step < steps; step++) {
     const [one, other] = [y(step * greyStep), y((step + 1) * greyStep)];
     const [from, to] = [Math.min(one, other), Math.max(one, other)];
@@ -32,7 +32,7 @@ export function frameShapes({ letterPx, kind }: ToneDrawingInput, places: Places
       name: `figure D ${half / 2}`,
     });
   }
-  const betweenFirst = kind === "positive" ? y(0.25) : y(mostDensity - 0.25);
+  const betweenFirst = kind === "positive" ? y(0.25) : y(1.75);
   shapes.push({ ...text, text: "D", x: 0, y: betweenFirst + letterPx / 3, anchor: "start" });
   shapes.push({ kind: "path", d: `M${left} ${axisY}H${right}`, stroke: "ink", width: 1.5 });
   const figuresY = axisY + letterPx * 1.6;

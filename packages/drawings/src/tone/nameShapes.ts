@@ -27,10 +27,20 @@ export function nameShapes(input: ToneDrawingInput): {
   const firstBase = letterPx * 2.93;
   return {
     height: firstBase + (Math.max(rows, leastNameRows) - 1) * rowPx + letterPx * 0.5,
-    shapesBelow: (axisY) =>
-      labels.flatMap(({ text, at, x, row, width }): Shape[] => {
+    shapesBelow: (axisY) => {
+      const leaders: Shape[] = [];
+      const words: Shape[] = [];
+      for (const { text, at, x, row, width } of labels) {
         const base = axisY + firstBase + row * rowPx;
-        const words: Shape = {
+        const isUnder = Math.abs(at - x) <= width / 2 + 4;
+        if (row > 0 || !isUnder) {
+          const d = `M${at} ${axisY + letterPx * 1.93}L${x} ${base - letterPx * 0.87}`;
+          leaders.push({ kind: "path", d, stroke: "ink", width: 0.8, name: `leader ${text}` });
+        }
+        // A leader to a lower row must not strike through the words of an upper one.
+        const ground = { x: x - width / 2 - 1, y: base - letterPx * 0.8, width: width + 2, height: letterPx };
+        if (row < rows - 1) words.push({ kind: "rect", ...ground, fill: "paper" });
+        words.push({
           kind: "text",
           text,
           x,
@@ -40,12 +50,10 @@ export function nameShapes(input: ToneDrawingInput): {
           isBold: true,
           ink: "ink",
           name: `name ${text}`,
-        };
-        const isUnder = Math.abs(at - x) <= width / 2 + 4;
-        if (row === 0 && isUnder) return [words];
-        const d = `M${at} ${axisY + letterPx * 1.93}L${x} ${base - letterPx * 0.87}`;
-        return [{ kind: "path", d, stroke: "ink", width: 0.8, name: `leader ${text}` }, words];
-      }),
+        });
+      }
+      return [...leaders, ...words];
+    },
   };
 }
 

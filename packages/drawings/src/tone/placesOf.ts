@@ -5,7 +5,7 @@ export interface Places {
   readonly left: number;
   readonly right: number;
   readonly top: number;
-  /** The exposure axis. */
+  /** Where the exposure axis lies. */
   readonly axisY: number;
   readonly fromStops: number;
   readonly toStops: number;
@@ -18,10 +18,9 @@ export interface Places {
 export function placesOf(input: ToneDrawingInput, topPx: number): Places {
   const { kind, perDensityPx, curve } = input;
   const { left, right, fromStops, toStops, x } = acrossOf(input);
-  const highest = Math.max(2, ...curve.map((point) => (Number.isFinite(point.high) ? point.high : 0)));
-  const mostDensity = Math.ceil(highest * 2 - 1e-9 - 0.1) / 2;
+  const mostDensity = Math.min(2.7, Math.max(2.05, ...curve.map((point) => point.high + 0.03)));
   const top = topPx + 10;
-  const span = (mostDensity + 0.05) * perDensityPx;
+  const span = mostDensity * perDensityPx;
   return {
     left,
     right,
@@ -32,7 +31,7 @@ export function placesOf(input: ToneDrawingInput, topPx: number): Places {
     mostDensity,
     x,
     y: (density) => {
-      const within = Math.min(mostDensity + 0.05, Math.max(0, density));
+      const within = Math.min(mostDensity, Math.max(0, density));
       return kind === "positive" ? top + within * perDensityPx : top + span - within * perDensityPx;
     },
   };

@@ -1,6 +1,6 @@
 import type { Drawing, Shape } from "../shapes/shape.ts";
 import { areaShapes } from "./areaShapes.ts";
-import { curveShapes } from "./curveShapes.ts";
+import { curveShapes, doubtShapes } from "./curveShapes.ts";
 import { dimensionShapes } from "./dimensionShapes.ts";
 import { frameShapes } from "./frameShapes.ts";
 import { nameShapes } from "./nameShapes.ts";
@@ -22,9 +22,10 @@ export function toneDrawing(input: ToneDrawingInput): Drawing {
   const places = placesOf(input, dimensions.height);
   const shapes: Shape[] = [
     ...frameShapes(input, places),
-    ...curveShapes(input, places),
+    ...doubtShapes(input, places),
     ...dimensions.shapes,
     ...wantedShapes(input, places),
+    ...curveShapes(input, places),
     ...areaShapes(input, places),
     ...names.shapesBelow(places.axisY),
   ];

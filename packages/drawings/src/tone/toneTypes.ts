@@ -33,7 +33,7 @@ export interface ToneDrawingInput {
   /** Ends of the exposure axis; without them those of the curve. */
   readonly fromStops?: number | undefined;
   readonly toStops?: number | undefined;
-  /** Densities aimed at: the lighter first. */
+  /** Densities aimed at, that of the highlights first. */
   readonly wanted: readonly { readonly words: string; readonly density: number }[];
   /** What spans how many stops, drawn above: the scene, this paper. */
   readonly dimensions: readonly { readonly words: string; readonly from: number; readonly to: number }[];

@@ -16,9 +16,9 @@ export function wantedShapes(input: ToneDrawingInput, places: Places): Shape[] {
   const { left, right, y } = places;
   const shapes: Shape[] = [];
   const taken: Box[] = [];
-  for (const { words, density } of input.wanted) {
+  for (const [place, { words, density }] of input.wanted.entries()) {
     const at = y(density);
-    const box = freeBox(input, places, { at, words, taken });
+    const box = freeBox(input, places, { at, words, taken, isFirst: place === 0 });
     taken.push(box);
     shapes.push({
       kind: "path",
@@ -45,14 +45,20 @@ export function wantedShapes(input: ToneDrawingInput, places: Places): Shape[] {
 
 /** Left or right, above or below its line: the first place that neither the curve, a square nor other words need. */
 function freeBox(
-  { letterPx, curve, areas }: ToneDrawingInput,
+  { letterPx, curve, areas, kind }: ToneDrawingInput,
   { left, right, top, axisY, x, y, fromStops, toStops }: Places,
-  { at, words, taken }: { readonly at: number; readonly words: string; readonly taken: readonly Box[] },
+  {
+    at,
+    words,
+    taken,
+    isFirst,
+  }: { readonly at: number; readonly words: string; readonly taken: readonly Box[]; readonly isFirst: boolean },
 ): Box {
   const width = textWidth({ text: words, size: letterPx }) + 6;
   const height = letterPx * 1.25;
-  const sides = [left + 4, right - width];
-  const levels = [at + 4, at - 3 - height];
+  // Highlights lie at the right, and leave the left free; with shadows it is the other way round.
+  const sides = isFirst ? [left + 4, right - width] : [right - width, left + 4];
+  const levels = isFirst && kind === "positive" ? [at + 4, at - 3 - height] : [at - 3 - height, at + 4];
   const perPx = (toStops - fromStops) / (right - x(fromStops));
   let best: { readonly box: Box; readonly cost: number } | undefined;
   for (const boxX of sides) {
