@@ -1,4 +1,8 @@
 export { type AveragedReading, averagedReading } from "./averagedReading.ts";
+export { bestHolesOf } from "./bestHolesOf.ts";
+export { type BoxStock, boxStockOf } from "./boxStockOf.ts";
+export { type CardStop, type CardStops, cardStopsOf, type StopPlace } from "./cardStopsOf.ts";
+export type { Measured } from "./doubtOf.ts";
 export { type Emptying, emptySide } from "./emptySide.ts";
 export { expectedPrintOf } from "./expectedPrintOf.ts";
 export type {
@@ -18,15 +22,26 @@ export { type FlashStep, flashSteps } from "./flashSteps.ts";
 export { type FlashStripAnswer, flashStripAnswer } from "./flashStripAnswer.ts";
 export { type FlashStripPlan, flashStripPlan } from "./flashStripPlan.ts";
 export { type FocusFound, type FocusOf, focusOf } from "./focusOf.ts";
+export { glassPassesOf } from "./glassPassesOf.ts";
 export { type HolderOf, holdersOf, type SideOf } from "./holdersOf.ts";
 export { type HourOfDay, type Hours, type HoursFor, hoursFor } from "./hoursFor.ts";
 export type { Kit } from "./kit.ts";
 export { type FindsRecords, kitOf } from "./kitOf.ts";
 export { type LampMoved, lampMoved } from "./lampMoved.ts";
+export { type LensFacts, lensFactsOf } from "./lensFactsOf.ts";
 export { type LightMoved, lightMoved } from "./lightMoved.ts";
 export { type LightFor, type LightOf, lightOf } from "./lightOf.ts";
 export { loadingDoubts } from "./loadingDoubts.ts";
 export { type LoadingStep, loadingSteps } from "./loadingSteps.ts";
+export {
+  type FocalLengthAsked,
+  type ImageAt,
+  type MeasuredFocalLength,
+  measuredFocalLengthOf,
+} from "./measuredFocalLengthOf.ts";
+export { type MeasuredPupil, measuredPupilOf, type PupilRuler } from "./measuredPupilOf.ts";
+export { type DialReading, type KnownLight, type MeterOffset, meterOffsetOf } from "./meterOffsetOf.ts";
+export { type NextBox, nextBoxOf } from "./nextBoxOf.ts";
 export { type PapersAsked, papersAskedOf } from "./papersAskedOf.ts";
 export { type MissingPart, type PlanInputOf, planInputOf, supposedSource } from "./planInputOf.ts";
 export { type LoadingDoubt, type LoadingPlanned, type LoadingWish, planLoading } from "./planLoading.ts";

@@ -175,7 +175,7 @@ function paperOf(
     exposureIndex: value.value,
     exposureIndexSdStops: value.sdStops,
     ...(paperBox?.sensitivity && { sensitivity: paperBox.sensitivity }),
-    ...(paperBox?.reciprocity && { reciprocity: paperBox.reciprocity }),
+    ...reciprocityOf(paperBox),
     ...(found?.how === "ownSheets" && {
       foundWith: {
         ...(found.source && { source: found.source }),
@@ -184,6 +184,15 @@ function paperOf(
       },
     }),
   };
+}
+
+/** The box's own table goes before an exponent; a single row is no table. */
+function reciprocityOf(box: Kit["paperBox"]): Pick<PlanPaper, "reciprocity"> {
+  const table = box?.reciprocityTable ?? [];
+  if (table.length >= 2) {
+    return { reciprocity: { table: table.map(({ meteredS, neededS }) => [meteredS, neededS] as const) } };
+  }
+  return box?.reciprocity ? { reciprocity: box.reciprocity } : {};
 }
 
 /** A reading as `plan` takes it, without the name of its area. */

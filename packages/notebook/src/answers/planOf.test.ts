@@ -269,6 +269,20 @@ describe("planOf, readings", () => {
   });
 });
 
+test("a box's own table of long exposures goes before its exponent; a single row is no table [its rows: by hand]", () => {
+  const table = [
+    { meteredS: 1, neededS: 1 },
+    { meteredS: 1000, neededS: 8000 },
+  ];
+  const plain = planned(someKit({})).answer.timeS;
+  const withTable = planned(
+    someKit({ paperBox: { reciprocityTable: table, reciprocity: { exponent: 0.6, fromS: 1 } } }),
+  );
+  // From (1, 1) to (1000, 8000) log t rises by 3.903 for 3: t' = t^1.301.
+  expect(withTable.answer.timeS).toBeCloseTo(plain ** (Math.log10(8000) / 3), 6);
+  expect(planned(someKit({ paperBox: { reciprocityTable: table.slice(0, 1) } })).answer.timeS).toBeCloseTo(plain, 9);
+});
+
 describe("planOf, where there is no plan", () => {
   test("what is missing, in the order it is asked for", () => {
     const scene = recordOf("scene", idNumber(1), {});

@@ -9,13 +9,18 @@ import type { SheetCard } from "./sheetCard.ts";
 
 const mostSheets = 500;
 
+interface Listed {
+  readonly here: readonly AnyRecord[];
+  readonly away: readonly AnyRecord[];
+}
+
 /** What is in memory: every Shelf record, all cards, and the sheets read or changed lately. */
 export class Memory {
   readonly #shelf = new Map<string, Row>();
   readonly #keysOfId = new Map<string, string>();
   readonly #sheets = new Map<string, Row>();
   readonly #records = new Map<Row, AnyRecord | undefined>();
-  readonly #shelves = new Map<Kind, readonly AnyRecord[]>();
+  readonly #shelves = new Map<Kind, Listed>();
   readonly #words = new Map<string, string>();
   readonly #cards = new CardList((id) => this.#wordsOf(id));
 
@@ -82,16 +87,26 @@ export class Memory {
   }
 
   shelf(kind: Kind): readonly AnyRecord[] {
+    return this.#listed(kind).here;
+  }
+
+  putAway(kind: Kind): readonly AnyRecord[] {
+    return this.#listed(kind).away;
+  }
+
+  #listed(kind: Kind): Listed {
     const ready = this.#shelves.get(kind);
     if (ready) return ready;
-    const list: AnyRecord[] = [];
+    const here: AnyRecord[] = [];
+    const away: AnyRecord[] = [];
     for (const row of this.#shelf.values()) {
       const record = row.kind === kind ? this.#recordOf(row) : undefined;
-      if (record && !record.removedAt) list.push(record);
+      if (record) (record.removedAt ? away : here).push(record);
     }
-    list.sort((a, b) => (a.id < b.id ? -1 : 1));
-    this.#shelves.set(kind, list);
-    return list;
+    const byAge = (a: AnyRecord, b: AnyRecord) => (a.id < b.id ? -1 : 1);
+    const listed = { here: here.sort(byAge), away: away.sort(byAge) };
+    this.#shelves.set(kind, listed);
+    return listed;
   }
 
   cards(): readonly SheetCard[] {

@@ -71,6 +71,8 @@ export interface Notebook {
   version(): string;
   /** All records of a kind, oldest first, without those put away. */
   shelf<K extends ShelfKind>(kind: K): readonly RecordOf<K>[];
+  /** All records of a kind that were put away, oldest first. */
+  putAway<K extends ShelfKind>(kind: K): readonly RecordOf<K>[];
   /** All sheets, newest first, without those put away. */
   cards(): readonly SheetCard[];
   /** What is in memory now: any Shelf record, and the sheets read or changed lately. Also records put away. */

@@ -282,3 +282,16 @@ async function heard(notebook: { subscribe(listener: () => void): () => void }, 
   for (let turn = 0; turn < 200 && !done(); turn++) await new Promise((next) => setTimeout(next, 1));
   expect(done()).toBe(true);
 }
+
+test("what was put away is listed apart, and comes back to the list it was in", async () => {
+  const notebook = await openForTest();
+  const [first, second] = [notebook.newId(), notebook.newId()];
+  for (const id of [first, second]) notebook.change([{ id, kind: "lens", set: { name: id } }], "");
+  expect(notebook.putAway("lens")).toEqual([]);
+  notebook.change([{ id: first, kind: "lens", set: { removedAt: moment(1) } }], "");
+  expect(notebook.shelf("lens").map(({ id }) => id)).toEqual([second]);
+  expect(notebook.putAway("lens").map(({ id }) => id)).toEqual([first]);
+  expect(notebook.putAway("lens")).toBe(notebook.putAway("lens"));
+  notebook.change([{ id: first, kind: "lens", set: { removedAt: null } }], "");
+  expect(notebook.shelf("lens").map(({ id }) => id)).toEqual([first, second]);
+});

@@ -45,6 +45,7 @@ export async function openNotebook(input: OpenNotebookInput): Promise<Notebook> 
     device: opened.device,
     version: () => opened.version(),
     shelf: (kind) => opened.shelf(kind),
+    putAway: (kind) => opened.putAway(kind),
     cards: () => opened.cards(),
     peek: (id) => opened.peek(id),
     load: (id) => opened.load(id),
@@ -180,6 +181,10 @@ class OpenedNotebook implements Notebook {
 
   shelf<K extends ShelfKind>(kind: K): readonly RecordOf<K>[] {
     return this.#memory.shelf(kind) as readonly unknown[] as readonly RecordOf<K>[];
+  }
+
+  putAway<K extends ShelfKind>(kind: K): readonly RecordOf<K>[] {
+    return this.#memory.putAway(kind) as readonly unknown[] as readonly RecordOf<K>[];
   }
 
   cards(): readonly SheetCard[] {
