@@ -1,8 +1,15 @@
+import { dayDrawing } from "./scene/dayDrawing.ts";
+import { distanceScale } from "./scene/distanceScale.ts";
+import { dayCases, distanceCases } from "./scene/testing.ts";
 import { svgOf } from "./shapes/svgOf.ts";
 import { toneCases } from "./tone/testing.ts";
 import { toneDrawing } from "./tone/toneDrawing.ts";
 
 /** Every picture that is kept beside the sources, by its file name without the ending. */
 export function snapshots(): ReadonlyMap<string, string> {
-  return new Map(Object.entries(toneCases).map(([name, input]) => [name, svgOf({ drawing: toneDrawing(input) })]));
+  return new Map([
+    ...Object.entries(distanceCases).map(([name, input]) => [name, svgOf({ drawing: distanceScale(input) })] as const),
+    ...Object.entries(dayCases).map(([name, input]) => [name, svgOf({ drawing: dayDrawing(input) })] as const),
+    ...Object.entries(toneCases).map(([name, input]) => [name, svgOf({ drawing: toneDrawing(input) })] as const),
+  ]);
 }

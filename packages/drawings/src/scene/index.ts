@@ -1,0 +1,2 @@
+export { type DayDrawingInput, type DayMoment, dayDrawing } from "./dayDrawing.ts";
+export { type DistanceScaleInput, distanceScale } from "./distanceScale.ts";
