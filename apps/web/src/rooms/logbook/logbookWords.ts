@@ -1,4 +1,4 @@
-import type { Mishap, Moment, SheetState } from "@captray/notebook/records";
+import type { Moment, SheetState } from "@captray/notebook/records";
 
 /** A sheet's state, in the words of the list and of the search. */
 export const stateWords: Readonly<Record<SheetState, string>> = {
@@ -12,16 +12,6 @@ export const stateWords: Readonly<Record<SheetState, string>> = {
   measured: "measured",
   kept: "kept",
   discarded: "discarded",
-};
-
-/** What went wrong, in the words of the yard. */
-export const mishapWords: Readonly<Record<Mishap, string>> = {
-  slideLeftIn: "slide left in",
-  slideOutCapOff: "slide out with the cap off",
-  knocked: "knocked",
-  exposedTwice: "exposed twice",
-  holderNotSeated: "holder not seated",
-  lightLeak: "light leak",
 };
 
 const day = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "short", timeZone: "UTC" });

@@ -4,12 +4,14 @@ import { readTime } from "@captray/science/notation";
 import { useEffect, useRef, useState } from "react";
 import { listenForHeldKey } from "../../../devices/heldKey.ts";
 import { Button } from "../../../kit/Button.tsx";
+import { beginning } from "../../../kit/beginning.ts";
 import { Field } from "../../../kit/Field.tsx";
 import { goTo } from "../../../kit/goTo.ts";
+import { mishapWords } from "../../../kit/mishapWords.ts";
 import { TakeBackStrip } from "../../../kit/TakeBackStrip.tsx";
 import { Word } from "../../../kit/Word.tsx";
 import { leastTotal } from "./capState.ts";
-import { afterView, capSpoken, mishapWords, noticeWords, strippedWords } from "./capView.ts";
+import { afterView, capSpoken, noticeWords, strippedWords } from "./capView.ts";
 import { secondsWords } from "./capWords.ts";
 import { placeWords } from "./placeWords.ts";
 import type { CapInHand } from "./useCapPage.ts";
@@ -124,7 +126,7 @@ export function CapAfter({
                     on={state.mishaps.includes(what)}
                     onChange={() => happen({ kind: "mishap", mishap: what })}
                   >
-                    {mishapWords[what]}
+                    {beginning(mishapWords[what])}
                   </Check>
                 ))}
                 <li className="small soft">

@@ -1,12 +1,12 @@
 import type { Notebook } from "@captray/notebook/journal";
 import type { Sheet } from "@captray/notebook/records";
 import { useEffect, useId, useRef, useState } from "react";
+import { BigPress } from "../../../kit/BigPress.tsx";
 import { NothingYet } from "../../../kit/NothingYet.tsx";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { useRecord } from "../../../kit/notebook/useRecord.ts";
 import { Page } from "../../../kit/Page.tsx";
 import { Word } from "../../../kit/Word.tsx";
-import { BigPress } from "./BigPress.tsx";
 import { CapAfter } from "./CapAfter.tsx";
 import { CapSettingsPage } from "./CapSettingsPage.tsx";
 import { CapStrokes } from "./CapStrokes.tsx";

@@ -1,4 +1,6 @@
-import type { Mishap, Practice } from "@captray/notebook/records";
+import type { Practice } from "@captray/notebook/records";
+import { beginning } from "../../../kit/beginning.ts";
+import { mishapWords } from "../../../kit/mishapWords.ts";
 import { openingsSdStops } from "./capHand.ts";
 import { type CapState, countInS, givenSoFar, mayStillBeOff, nextOpening, stillToGive } from "./capState.ts";
 import {
@@ -289,16 +291,6 @@ function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-/** The mishaps in the words of the yard. */
-export const mishapWords: Readonly<Record<Mishap, string>> = {
-  slideLeftIn: "Slide left in",
-  slideOutCapOff: "Slide out with the cap off",
-  knocked: "Knocked",
-  exposedTwice: "Exposed twice",
-  holderNotSeated: "Holder not seated",
-  lightLeak: "Light leak",
-};
-
 /** What the strip at the foot says of the last change, which it can take back. */
 export function strippedWords({ state, code }: { readonly state: CapState; readonly code: string }): string {
   const change = state.changes.at(-1);
@@ -306,7 +298,8 @@ export function strippedWords({ state, code }: { readonly state: CapState; reado
   if (change?.what === "corrected") {
     return `${given}; before ${secondsWords(givenSoFar(state.openings) - (state.openings.at(-1)?.givenS ?? 0) + change.wasS)}`;
   }
-  if (change?.what === "mishap") return `${mishapWords[change.mishap]}: ${change.on ? "noted" : "taken off"}`;
+  if (change?.what === "mishap")
+    return `${beginning(mishapWords[change.mishap])}: ${change.on ? "noted" : "taken off"}`;
   return `${code} exposed, ${given}`;
 }
 

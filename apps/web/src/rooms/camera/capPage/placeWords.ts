@@ -1,5 +1,6 @@
 import type { Notebook } from "@captray/notebook/journal";
 import type { Sheet } from "@captray/notebook/records";
+import { sideWords } from "../../../kit/sideWords.ts";
 
 /** Where the sheet is: "holder 2, side A", or nothing where nobody said. */
 export function placeWords({
@@ -14,5 +15,5 @@ export function placeWords({
   const holder = notebook.peek(holderSide.holderId);
   if (holder?.kind !== "holder") return "";
   const side = holder.sides.find(({ id }) => id === holderSide.sideId);
-  return [holder.name, side === undefined || side.name === "" ? "" : `side ${side.name}`].filter(Boolean).join(", ");
+  return sideWords({ holder, side });
 }

@@ -9,7 +9,9 @@ import {
 } from "@captray/notebook/records";
 import { timingSdStops } from "@captray/science/exposure";
 import { showFNumber } from "@captray/science/notation";
-import { dayWords, givenWords, mishapWords, stateWords, timeWords } from "../logbookWords.ts";
+import { mishapWords } from "../../../kit/mishapWords.ts";
+import { sideWords } from "../../../kit/sideWords.ts";
+import { dayWords, givenWords, stateWords, timeWords } from "../logbookWords.ts";
 
 type HeldOpening = NonNullable<Sheet["openings"][number]["opening"]>;
 
@@ -143,7 +145,7 @@ function factsOf(sheet: Sheet, peek: (id: string) => AnyRecord | undefined): Sto
   const facts = [
     { what: "paper", words: joined(paper) },
     { what: "kit", words: joined(kit) },
-    { what: "holder", words: joined([holder?.name, side?.name ? `side ${side.name}` : ""]) },
+    { what: "holder", words: holder ? sideWords({ holder, side }) : "" },
     { what: "where", words: scene?.where ?? "" },
   ];
   return facts.filter(({ words }) => words !== "");
@@ -193,12 +195,7 @@ function wayOf(
       const day = dayWords({ moment, nowMs });
       const when = day === formerDay ? timeWords({ moment }) : `${day}, ${timeWords({ moment })}`;
       formerDay = day;
-      const { text, planned } = stepText(
-        step,
-        sheet,
-        openings,
-        joined([holder?.name, side?.name ? `side ${side.name}` : ""]),
-      );
+      const { text, planned } = stepText(step, sheet, openings, holder ? sideWords({ holder, side }) : "");
       return { step, when, word, text, planned, done: true };
     });
 }

@@ -1,6 +1,7 @@
 import type { SheetCard } from "@captray/notebook/journal";
 import type { AnyRecord, Mishap } from "@captray/notebook/records";
-import { dayWords, givenWords, mishapWords, stateWords } from "../logbookWords.ts";
+import { mishapWords } from "../../../kit/mishapWords.ts";
+import { dayWords, givenWords, stateWords } from "../logbookWords.ts";
 
 /** One line of the list of sheets. */
 export interface SheetRow {
