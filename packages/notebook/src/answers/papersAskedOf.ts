@@ -109,6 +109,8 @@ function flashOf(lamp: Kit["flashLamp"]): ExpectCurve {
   return lamp?.rate === undefined ? {} : { fr: { value: lamp.rate.valueLx, sd: lamp.rate.sdLn } };
 }
 
+/** Bare surfaces flare more; where nobody counted them, old thin glass is taken to be bare. */
 function coatingOf({ lens }: Kit): "coated" | "uncoated" {
-  return lens?.glass === "simple" ? "uncoated" : "coated";
+  const isBare = lens?.surfaces === undefined ? lens?.glass === "simple" : lens.surfaces.coating === "bare";
+  return isBare ? "uncoated" : "coated";
 }
