@@ -185,6 +185,20 @@ describe("stepTest", () => {
     expectClose(totalsS[2], 12.6, 1e-12);
   });
 
+  it("a paper of exponent 0.9: strips a stop apart are 2^(1/0.9) apart in time, 10, 21.6, 46.7 s [Schwarzschild's law, by hand]", () => {
+    const { totalsS, stops } = stepTest({ timeS: 10 * 2 ** (1 / 0.9), steps: 3, reciprocityExponent: 0.9 });
+    expect(stops).toEqual([-1, 0, 1]);
+    expectClose(totalsS[0], 10, 1e-9);
+    expectClose(totalsS[1], 21.601194777846, 1e-9);
+    expectClose(totalsS[2], 46.661161583044, 1e-9);
+  });
+
+  it("below the second at which the law begins a strip is a stop apart in time [by hand]", () => {
+    const { totalsS } = stepTest({ timeS: 1, steps: 3, reciprocityExponent: 0.8 });
+    expectClose(totalsS[0], 0.5, 1e-12);
+    expectClose(totalsS[2], 2 ** (1 / 0.8), 1e-12);
+  });
+
   it("ticks never wander: each strip is off by no more than half a tick, once a tick is enough [by hand]", () => {
     const { totalsS, counts } = stepTest({ timeS: 40, steps: 7, stopsApart: 1 / 3 });
     let given = 0;

@@ -2,6 +2,7 @@ export { type CapEffectiveTimeInput, capEffectiveTime } from "./capEffectiveTime
 export { type CapTimeInput, capTime } from "./capTime.ts";
 export { type CombineStopsInput, combineStops } from "./combineStops.ts";
 export { type FindSlipsAnswer, type FindSlipsInput, findSlips } from "./findSlips.ts";
+export { type HandFromOpeningsAnswer, type HandFromOpeningsInput, handFromOpenings } from "./handFromOpenings.ts";
 export { type HandSdInput, handSd } from "./handSd.ts";
 export { type HonestWay, type HonestWaysAnswer, type HonestWaysInput, honestWays } from "./honestWays.ts";
 export { type LongestStillAnswer, type LongestStillInput, longestStill } from "./longestStill.ts";
