@@ -4,6 +4,7 @@ import { dayCases, distanceCases } from "./scene/testing.ts";
 import { svgOf } from "./shapes/svgOf.ts";
 import { toneCases } from "./tone/testing.ts";
 import { toneDrawing } from "./tone/toneDrawing.ts";
+import { trueScaleCases } from "./trueScale/testing.ts";
 
 /** Every picture that is kept beside the sources, by its file name without the ending. */
 export function snapshots(): ReadonlyMap<string, string> {
@@ -11,5 +12,6 @@ export function snapshots(): ReadonlyMap<string, string> {
     ...Object.entries(distanceCases).map(([name, input]) => [name, svgOf({ drawing: distanceScale(input) })] as const),
     ...Object.entries(dayCases).map(([name, input]) => [name, svgOf({ drawing: dayDrawing(input) })] as const),
     ...Object.entries(toneCases).map(([name, input]) => [name, svgOf({ drawing: toneDrawing(input) })] as const),
+    ...Object.entries(trueScaleCases).map(([name, drawing]) => [name, svgOf({ drawing })] as const),
   ]);
 }

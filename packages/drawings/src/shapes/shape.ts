@@ -53,12 +53,14 @@ export interface TextShape extends Named {
   readonly anchor: "start" | "middle" | "end";
   readonly size: number;
   readonly isBold?: boolean | undefined;
+  /** Turned about its anchor, clockwise. */
+  readonly turnDeg?: number | undefined;
   readonly ink: Paint;
 }
 
 export type Shape = PathShape | RectShape | CircleShape | PolygonShape | TextShape;
 
-/** A picture as a list of shapes, the lowest first, in px of the page. */
+/** A picture as a list of shapes, the lowest first, in px of the page; a true-scale piece in mm. */
 export interface Drawing {
   readonly width: number;
   readonly height: number;

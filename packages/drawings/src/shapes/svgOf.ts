@@ -40,9 +40,10 @@ function elementOf(shape: Shape): string {
         fill: paint(shape.fill),
       });
     case "text": {
-      const { x, y, anchor, size, isBold, ink, text } = shape;
+      const { x, y, anchor, size, isBold, turnDeg, ink, text } = shape;
       const looks = { "font-size": size, "font-weight": isBold ? 600 : undefined, fill: paint(ink) };
-      const place = { x, y, "text-anchor": anchor === "start" ? undefined : anchor };
+      const turn = turnDeg === undefined ? undefined : `rotate(${digits(turnDeg)} ${digits(x)} ${digits(y)})`;
+      const place = { x, y, transform: turn, "text-anchor": anchor === "start" ? undefined : anchor };
       return element("text", shape.name, { ...place, ...looks }, escaped(text));
     }
   }
