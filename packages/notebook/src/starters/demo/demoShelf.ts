@@ -323,10 +323,10 @@ export const flashSteps = [
   { timeS: 2, density: 1.99 },
   { timeS: 3, density: 1.97 },
   { timeS: 4, density: 1.94 },
-  { timeS: 6, density: 1.83 },
-  { timeS: 8, density: 1.67 },
-  { timeS: 10, density: 1.5 },
-  { timeS: 14, density: 1.17 },
+  { timeS: 6, density: 1.84 },
+  { timeS: 8, density: 1.69 },
+  { timeS: 10, density: 1.52 },
+  { timeS: 14, density: 1.19 },
 ] as const;
 
 /** The strip that tells what the flash lamp gives a second: planned, timed, through the trays, measured when dry. */
@@ -373,7 +373,7 @@ function writeFlashStrip(
       id: id.flashLamp,
       kind: "flashLamp",
       // 4 s are give or take half a second.
-      set: { rate: { valueLx: 0.254, sdLn: 0.076, testId: id.flashStrip, foundAt: seen } },
+      set: { rate: { valueLx: 0.248, sdLn: 0.076, testId: id.flashStrip, foundAt: seen } },
     },
   ]);
 }
