@@ -10,6 +10,7 @@ import type {
 } from "@captray/science/exposure";
 import type { Lens, Reading, Scene } from "../records/index.ts";
 import type { Kit } from "./kit.ts";
+import { planHandOf } from "./planHandOf.ts";
 
 /** What a cap time cannot do without. */
 export type MissingPart = "reading" | "focalLength" | "aperture" | "exposureIndex" | "pinholeExtension";
@@ -45,6 +46,7 @@ export function planInputOf(kit: Kit): PlanInputOf {
   const names = namesOf(areas);
   const ground = scene.place && areas.find((area) => area.id === scene.place?.areaId);
   const light = scene.light?.source ?? (exposureIndex.found.how === "ownSheets" ? undefined : supposedSource);
+  const hand = planHandOf({ hand: kit.hand });
   const focus = lens.kind === "pinhole" ? undefined : planFocusOf(scene, kit.lens);
   return {
     kind: "ready",
@@ -57,7 +59,7 @@ export function planInputOf(kit: Kit): PlanInputOf {
       meter: meterOf(kit, incidentGround(ground?.reading ?? areas[0]?.reading)),
       ...(scene.filters.length > 0 && { filters: scene.filters.flatMap(filterOf) }),
       ...(light !== undefined && { light: { source: light } }),
-      ...(kit.hand?.toTicks && { hand: handOf(kit.hand.toTicks) }),
+      ...(hand && { hand }),
       ...(scene.saidTime && {
         saidTimeS: scene.saidTime.timeS.value,
         ...(scene.saidTime.roundingS !== undefined && { saidRoundingS: scene.saidTime.roundingS }),
@@ -248,8 +250,4 @@ function meterOf({ meter, meterThen, exposureIndex }: Kit, incident: boolean): P
 function filterOf({ name, filter }: Scene["filters"][number]): PlanFilter[] {
   if (filter === undefined) return [];
   return [{ name, [filter.by]: filter.value, ...(filter.sdStops !== undefined && { sdStops: filter.sdStops }) }];
-}
-
-function handOf(practice: NonNullable<Kit["hand"]>["toTicks"] & object) {
-  return { biasS: practice.biasS.value, motorSdS: practice.motorSdS, weber: practice.weber };
 }

@@ -1,6 +1,7 @@
 import { type HonestWaysAnswer, honestWays, type LongestStillAnswer, longestStill } from "@captray/science/exposure";
 import type { Kit } from "./kit.ts";
 import type { PlanOf } from "./planOf.ts";
+import { practiceOf } from "./practiceOf.ts";
 
 export interface WaysOf {
   /** How the time can be given by hand, or what would make it long enough. */
@@ -18,7 +19,7 @@ export function waysOf({ kit, plan }: { readonly kit: Kit; readonly plan: Extrac
     reciprocityExponent: kit.paperBox.reciprocity.exponent,
     reciprocityFromS: kit.paperBox.reciprocity.fromS,
   };
-  const rate = kit.hand?.counted?.rate;
+  const rate = practiceOf({ hand: kit.hand, way: "counted" })?.rate;
   const stillS = kit.scene.stillS?.value;
   return {
     byHand: honestWays({

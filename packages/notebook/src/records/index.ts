@@ -2,7 +2,7 @@ export { type Camera, camera } from "./camera.ts";
 export { type ExposureIndex, exposureIndex } from "./exposureIndex.ts";
 export type { Estimate, EstimateInStops, Moment, Result, Typed } from "./fields.ts";
 export { type FlashLamp, flashLamp } from "./flashLamp.ts";
-export { type Hand, hand, type Practice } from "./hand.ts";
+export { type Hand, hand, mostPractised, type Practice, type Practised } from "./hand.ts";
 export { type Holder, holder } from "./holder.ts";
 export { type AnyRecord, definitionOf, type Kind, kinds, type RecordOf, type ShelfKind } from "./kinds.ts";
 export { type Lamp, lamp } from "./lamp.ts";
@@ -16,7 +16,7 @@ export { type Recipe, recipe } from "./recipe.ts";
 export { checkSet, type Definition, type FieldSet, mostItems, type RecordFrom, record } from "./record.ts";
 export { isRecordId, type RecordId, recordId } from "./recordId.ts";
 export { recordsVersion } from "./recordsVersion.ts";
-export { type Focus, type Reading, type Scene, scene } from "./scene.ts";
+export { type Focus, mostPhotographCharacters, type Reading, type Scene, scene } from "./scene.ts";
 export {
   type Mishap,
   mishaps,

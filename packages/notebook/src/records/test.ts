@@ -23,6 +23,8 @@ export const test = record("test", {
     doneAt: moment,
     /** Which edge of the sheet the first level lies at. */
     firstEdge: z.enum(["top", "bottom", "left", "right"]),
+    /** How the strips are given: the cap on between them, or the card moved on while it is off. */
+    manner: z.enum(["openings", "cardMoved"]),
     /** The first level, in order of time and counted from 1, that can be told from the bare one; 0: none can. */
     leastSeen: count,
     answer: plainJson({ most: 20_000 }),

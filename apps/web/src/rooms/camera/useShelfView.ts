@@ -23,5 +23,5 @@ export function findsIn(shelf: ShelfView): FindsRecords {
   const byId = new Map(
     [...lenses, ...meters, ...boxes, ...indexes, ...scenes, ...hands].map((record) => [record.id, record]),
   );
-  return { peek: (id) => byId.get(id as (typeof scenes)[number]["id"]) };
+  return { peek: (id) => byId.get(id as (typeof scenes)[number]["id"]), shelf: () => hands };
 }
