@@ -16,6 +16,15 @@ export type {
   MeasuredCurve,
   WantedTone,
 } from "./expectedPrintTypes.ts";
+export {
+  type FieldCard,
+  type FieldCardCell,
+  type FieldCardColumn,
+  type FieldCardOf,
+  type FieldCardRow,
+  fieldCardOf,
+  longestOnCardS,
+} from "./fieldCardOf.ts";
 export { type FlashOf, flashOf } from "./flashOf.ts";
 export type { FlashPaper } from "./flashPaperOf.ts";
 export { type FlashStep, flashSteps } from "./flashSteps.ts";
