@@ -255,6 +255,19 @@ test("a paper that grows slow is given more time for the same light, and a slid 
   expect(hull.density.value).toBeLessThan(hull.ring?.density ?? 0);
 });
 
+test("a paper with a table of its own: the table read forwards and backwards [by hand: 10 s needs 20, 40 s needs 160]", () => {
+  const reciprocityTable = [
+    { meteredS: 1, neededS: 1 },
+    { meteredS: 10, neededS: 20 },
+    { meteredS: 40, neededS: 160 },
+  ];
+  const kit = fullKit({ paperBox: { reciprocityTable } });
+  expect(printOf(kit, { choice: { timeS: 160 } }).time.slidStops).toBeCloseTo(
+    2 + printOf(kit, { choice: { timeS: 20 } }).time.slidStops,
+    9,
+  );
+});
+
 test("the marks lie on the curve that is drawn, and the curve stays while they slide [property]", () => {
   const kit = fullKit({ flashLamp: { rate: { valueLx: 0.25, sdLn: 0.08 } } });
   const still = printOf(kit);
@@ -322,6 +335,8 @@ test("a harder filter makes the curve steeper about the same aim; an unknown one
   expect(area(hard, "hull").density.value).toBeCloseTo(area(soft, "hull").density.value, 9);
   expect((soft.paper?.stops ?? 0) / (hard.paper?.stops ?? 1)).toBeCloseTo(150 / 60, 6);
   expect(other.paper?.stops).toBeCloseTo(printOf(fullKit({})).paper?.stops ?? 0, 9);
+  // What a filter asks for more is in the cap time, not in the print.
+  expect(hard.time.ledgerS / soft.time.ledgerS).toBeCloseTo(2, 1);
 });
 
 test("half of the second development is said to be uneven; bare glass flares more and lifts the shadows", () => {

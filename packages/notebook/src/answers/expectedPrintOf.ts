@@ -1,5 +1,5 @@
 import { OutOfDomain } from "@captray/science/errors";
-import { reciprocityEffectiveTime, reciprocityTime } from "@captray/science/exposure";
+import { reciprocityEffectiveTime, reciprocityFromTable, reciprocityTime } from "@captray/science/exposure";
 import {
   contactFromPapers,
   type DrawnPapers,
@@ -153,7 +153,15 @@ function areaIdsOf({ scene }: Kit): readonly RecordId[] {
 
 /** From seconds to those that count, and back, by what the ledger knows of long exposures. */
 function longExposureOf({ input }: Planned) {
-  const { exponent, fromS = 1 } = input.paper.reciprocity ?? {};
+  const { exponent, fromS = 1, table } = input.paper.reciprocity ?? {};
+  if (table !== undefined) {
+    // With its columns changed over a table is read backwards.
+    const backwards = table.map(([metered, needed]) => [needed, metered] as const);
+    return {
+      effectiveOf: (timeS: number) => reciprocityFromTable({ meteredTimeS: timeS, table: backwards }).timeS,
+      timeFor: (meteredTimeS: number) => reciprocityFromTable({ meteredTimeS, table }).timeS,
+    };
+  }
   if (exponent === undefined) return { effectiveOf: (timeS: number) => timeS, timeFor: (timeS: number) => timeS };
   return {
     effectiveOf: (timeS: number) => reciprocityEffectiveTime({ timeS, exponent, fromS }),

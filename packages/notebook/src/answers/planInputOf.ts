@@ -48,6 +48,7 @@ export function planInputOf(kit: Kit): PlanInputOf {
   const light = scene.light?.source ?? (exposureIndex.found.how === "ownSheets" ? undefined : supposedSource);
   const hand = planHandOf({ hand: kit.hand });
   const focus = lens.kind === "pinhole" ? undefined : planFocusOf(scene, kit.lens);
+  const filters = [...scene.filters.flatMap(filterOf), ...contrastFilterOf(kit)];
   return {
     kind: "ready",
     input: {
@@ -57,7 +58,7 @@ export function planInputOf(kit: Kit): PlanInputOf {
       readings: areas.map(({ id, reading }) => ({ ...planReadingOf(reading), area: names.get(id) })),
       ...(ground && { place: { area: names.get(ground.id), stops: scene.place?.stops ?? 0 } }),
       meter: meterOf(kit, incidentGround(ground?.reading ?? areas[0]?.reading)),
-      ...(scene.filters.length > 0 && { filters: scene.filters.flatMap(filterOf) }),
+      ...(filters.length > 0 && { filters }),
       ...(light !== undefined && { light: { source: light } }),
       ...(hand && { hand }),
       ...(scene.saidTime && {
@@ -245,6 +246,12 @@ function meterOf({ meter, meterThen, exposureIndex }: Kit, incident: boolean): P
     ...(offsetStops !== 0 && { offsetStops }),
     ...(meter?.clickStops !== undefined && { clickStops: meter.clickStops }),
   };
+}
+
+/** What the variable-contrast filter in use asks for more than none. */
+function contrastFilterOf({ scene, paperBox }: Kit): PlanFilter[] {
+  const used = paperBox?.contrastFilters?.find(({ name }) => name === scene.contrastFilter);
+  return used === undefined ? [] : [{ name: used.name, stops: used.extraStops }];
 }
 
 function filterOf({ name, filter }: Scene["filters"][number]): PlanFilter[] {
