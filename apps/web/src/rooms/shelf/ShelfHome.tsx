@@ -6,6 +6,7 @@ import { useShelf } from "../../kit/notebook/useShelf.ts";
 import { Page } from "../../kit/Page.tsx";
 import { Section } from "../../kit/Section.tsx";
 import { Word } from "../../kit/Word.tsx";
+import { HoldersOnShelf } from "./holders/HoldersOnShelf.tsx";
 import { boxWords, indexDoubt, indexSource, lensName, lensWords, meterWords, stopWords } from "./shelfWords.ts";
 import "./Shelf.css";
 
@@ -15,6 +16,7 @@ export default function ShelfHome() {
     <Page title="Shelf">
       <div className="Shelf-Home">
         <Papers />
+        <HoldersOnShelf />
         <Lenses />
         <Meters />
       </div>
