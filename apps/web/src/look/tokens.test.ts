@@ -23,6 +23,7 @@ describe("contrast of the two lights [wcag-2.2]", () => {
     expect(contrast(day["on-hand"], day.hand)).toBeGreaterThanOrEqual(4.5);
     expect(contrast(day["bar-letters"], day["bar-ground"])).toBeGreaterThanOrEqual(4.5);
     expect(contrast(day.edge, day.paper)).toBeGreaterThanOrEqual(3);
+    expect(contrast(day["mount-ink"], day.mount)).toBeGreaterThanOrEqual(7);
   });
 
   test("red: every token is a grey, so that the sheet above leaves no green or blue", () => {

@@ -91,6 +91,8 @@ export const scene = record("scene", {
       flashLampId: z.exactOptional(link),
       when: z.enum(["beforeLoading", "inCamera", "afterExposure"]),
     }),
+    /** Areas that may be lost in black or white. */
+    letGoAreaIds: z.array(link).check(z.maxLength(200)),
     focus,
     focusSdStops: notNegative,
     /** The picture on the paper, where the camera does not say it. */
