@@ -2,6 +2,10 @@ import { dayDrawing } from "./scene/dayDrawing.ts";
 import { distanceScale } from "./scene/distanceScale.ts";
 import { dayCases, distanceCases } from "./scene/testing.ts";
 import { svgOf } from "./shapes/svgOf.ts";
+import { lensSection } from "./shelf/lensSection.ts";
+import { sheetStrokes } from "./shelf/sheetStrokes.ts";
+import { lensCases, strokeCases, washerCases } from "./shelf/testing.ts";
+import { washers } from "./shelf/washers.ts";
 import { toneCases } from "./tone/testing.ts";
 import { toneDrawing } from "./tone/toneDrawing.ts";
 import { trueScaleCases } from "./trueScale/testing.ts";
@@ -11,6 +15,9 @@ export function snapshots(): ReadonlyMap<string, string> {
   return new Map([
     ...Object.entries(distanceCases).map(([name, input]) => [name, svgOf({ drawing: distanceScale(input) })] as const),
     ...Object.entries(dayCases).map(([name, input]) => [name, svgOf({ drawing: dayDrawing(input) })] as const),
+    ...Object.entries(lensCases).map(([name, input]) => [name, svgOf({ drawing: lensSection(input) })] as const),
+    ...Object.entries(strokeCases).map(([name, input]) => [name, svgOf({ drawing: sheetStrokes(input) })] as const),
+    ...Object.entries(washerCases).map(([name, input]) => [name, svgOf({ drawing: washers(input) })] as const),
     ...Object.entries(toneCases).map(([name, input]) => [name, svgOf({ drawing: toneDrawing(input) })] as const),
     ...Object.entries(trueScaleCases).map(([name, drawing]) => [name, svgOf({ drawing })] as const),
   ]);

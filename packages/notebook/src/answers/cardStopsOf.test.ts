@@ -26,6 +26,7 @@ test("before the glass the hole is its own pupil, and a card away from the glass
   const place = { side: "front", distanceMm: 40, glassMm: 60 } as const;
   const [stop] = stopsOf({ focalLengthMm: 250, place, holesMm: [20] });
   expect(stop).toMatchObject({ diameterMm: 20, fNumber: 12.5 });
+  expect(stop?.halfMmStops).toBeCloseTo(0.0712, 4); // 0.5 mm in 20 mm
   expect(stop?.corners?.fullDeg).toBeCloseTo(26.565051, 6);
   expect(stop?.corners?.noneDeg).toBeCloseTo(45, 9);
   expect(stop?.corners?.noneCircleMm).toBeCloseTo(500, 9);

@@ -10,6 +10,8 @@ export interface CardStop {
   /** Entrance pupil: the hole as seen from the front. */
   readonly diameterMm: number;
   readonly pupilRatio: number;
+  /** What a hole cut half a millimetre too wide costs. */
+  readonly halfMmStops: number;
   /** Where a card that stands away from the glass darkens the corners; nothing where it stands at the glass, or the glass was not measured. */
   readonly corners?: {
     readonly fullDeg: number;
@@ -59,12 +61,12 @@ function stopOf({
 }): CardStop {
   const stop = { focalLengthMm, stopDistanceMm: place?.distanceMm ?? 0, holeMm };
   const pupils = place?.side === "behind" ? stopBehindLens(stop) : stopInFrontOfLens(stop);
-  if (place?.glassMm === undefined) return { holeMm, ...pupils };
+  const cut = { holeMm, ...pupils, halfMmStops: 2 * Math.log2(1 + 0.5 / holeMm) };
+  if (place?.glassMm === undefined) return cut;
   const angles = vignettingAngles({ glassMm: place.glassMm, holeMm, stopDistanceMm: place.distanceMm });
   const circle = (halfAngleDeg: number) => imageCircle({ focalLengthMm, halfAngleDeg });
   return {
-    holeMm,
-    ...pupils,
+    ...cut,
     corners: { ...angles, fullCircleMm: circle(angles.fullDeg), noneCircleMm: circle(angles.noneDeg) },
   };
 }
