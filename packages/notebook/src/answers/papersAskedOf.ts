@@ -14,7 +14,7 @@ export interface PapersAsked {
 
 /** Points of the curve to a stop, and how many stops to either side of the placed area are drawn at most. */
 const pointsPerStop = 8;
-const STOPS_TO_EITHER_SIDE = 14;
+const STOPS_TO_EITHER_SIDE = 10;
 /** Doubt of a width that follows from a range the maker states, ln. */
 const STATED_RANGE_SD = 0.08;
 const LOG_STOP = Math.log10(2);

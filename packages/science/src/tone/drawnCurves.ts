@@ -8,10 +8,10 @@ export interface DrawnCurves {
   readonly densities: Float64Array;
 }
 
-const NODES = 128;
-/** Below this share, and this near to 1, a curve is straight for the eye; beyond it is worked out. */
-const LEAST_SHARE = 1e-6;
-const LEAST_REST = 1e-7;
+const NODES = 96;
+/** The table reaches from this share to this near to 1; what lies beyond is worked out anew each time. */
+const LEAST_SHARE = 1e-4;
+const LEAST_REST = 1e-5;
 
 /** What is kept of a curve, in this order. */
 const FACTS = 14;
@@ -84,7 +84,10 @@ export function densityOfDrawn(
 
 /** Lagrange's cubic through four neighbours, `t` of the way from the second to the third. */
 function cubic(values: Float64Array, node: number, t: number): number {
-  const [a, b, c, d] = [values[node - 1] ?? 0, values[node] ?? 0, values[node + 1] ?? 0, values[node + 2] ?? 0];
+  const a = values[node - 1] ?? 0;
+  const b = values[node] ?? 0;
+  const c = values[node + 1] ?? 0;
+  const d = values[node + 2] ?? 0;
   const third = (d - a) / 6 + (b - c) / 2;
   const second = (a + c) / 2 - b;
   return b + t * (c - a / 3 - b / 2 - d / 6 + t * (second + t * third));

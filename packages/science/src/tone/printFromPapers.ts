@@ -50,7 +50,7 @@ const NEAR_THE_END = 0.02;
  *          Value and sd of the curve as believed, sd² = j Σ jᵀ + j² (σ_c² + σ_a²) + σ_obs², as `expectPrint`.
  * Units    exposures in log10 lx·s, flash in s, densities.
  * Holds    for as many areas as wished; from the 25th on they share the chance of the first ones.
- * Error    an end of an interval lies within 2e-4 of that of the untabled papers; drawing 400 itself leaves 0.02.
+ * Error    an end of an interval lies within 1e-4 of that of the untabled papers; drawing 400 itself leaves 0.02.
  *
  * @throws {OutOfDomain} tooFew, negative, notFinite, outOfRange
  * @source none: drawing from what is believed (by hand)

@@ -19,8 +19,10 @@ export function quickReturn(layerDensity: number): number {
   const node = Math.min(Math.floor(place), NODES - 2);
   const t = place - node;
   const rest = 1 - t;
-  const [left, right] = [factors[node] ?? 0, factors[node + 1] ?? 0];
-  const [leftSlope, rightSlope] = [slopes[node] ?? 0, slopes[node + 1] ?? 0];
+  const left = factors[node] ?? 0;
+  const right = factors[node + 1] ?? 0;
+  const leftSlope = slopes[node] ?? 0;
+  const rightSlope = slopes[node + 1] ?? 0;
   return (
     rest * rest * ((1 + 2 * t) * left + t * STEP * leftSlope) +
     t * t * ((1 + 2 * rest) * right - rest * STEP * rightSlope)
