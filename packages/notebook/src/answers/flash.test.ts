@@ -5,6 +5,7 @@ import { flashOf } from "./flashOf.ts";
 import { flashSteps } from "./flashSteps.ts";
 import { flashStripAnswer } from "./flashStripAnswer.ts";
 import { flashStripPlan } from "./flashStripPlan.ts";
+import { flashTimes } from "./flashTimes.ts";
 import { demoSheet, idNumber, recordOf } from "./testing.ts";
 
 const [lampId, boxId, indexId] = [idNumber(1), idNumber(2), idNumber(3)];
@@ -123,4 +124,10 @@ test("of the invented boatyard: a strip for Box C can be planned", async () => {
   const plan = flashStripPlan({ notebook: demo, paper: { ...sheet }, flashLamp: undefined });
   if (plan.kind !== "plan") throw new Error("no plan");
   expect(plan.timesS.every((timeS, place) => timeS > (plan.timesS[place - 1] ?? 0))).toBe(true);
+});
+
+test("steps of one's own rise by their factor, at least a second apart for the hand [by hand]", () => {
+  expect(flashTimes({ firstS: 2, factor: 2, steps: 4 })).toEqual([2, 4, 8, 16]);
+  expect(flashTimes({ firstS: 1, factor: Math.SQRT2, steps: 4 })).toEqual([1, 2, 3, 4]);
+  expect(flashTimes({ firstS: 700, factor: 2, steps: 3 })).toEqual([700, 900, 901]);
 });

@@ -4,6 +4,7 @@ import { goTo } from "../../kit/goTo.ts";
 import { NothingYet } from "../../kit/NothingYet.tsx";
 import { Page } from "../../kit/Page.tsx";
 import { Section } from "../../kit/Section.tsx";
+import { Word } from "../../kit/Word.tsx";
 import { readingWords } from "./scene/sceneView.ts";
 import { useShelfView } from "./useShelfView.ts";
 import "./CameraHome.css";
@@ -17,6 +18,7 @@ export default function CameraHome() {
         <Button main wide aside="seven fields, a time" onPress={() => goTo({ path: "/camera/now" })}>
           I have a reading now
         </Button>
+        <Word to="/camera/flash">Flash: lamps and their strips</Word>
         <Section head="Scenes">
           {scenes.length === 0 ? (
             <NothingYet>

@@ -46,6 +46,9 @@ export function sheetForTheCap({
   if (kit.exposureIndex) set.exposureIndexId = kit.exposureIndex.id;
   if (kit.exposureIndex?.result) set.result = kit.exposureIndex.result;
   if (kit.hand) set.handId = kit.hand.id;
+  const { flash } = kit.scene;
+  // A sheet that had its flash already keeps what was planned for it.
+  if (flash !== undefined && flash.timeS > 0 && waiting?.dates.flashedAt === undefined) set.flashPlanned = { ...flash };
   return { id: waiting?.id ?? freshId, kind: "sheet", set };
 }
 

@@ -10,6 +10,7 @@ import { goTo } from "../../../kit/goTo.ts";
 import { mishapWords } from "../../../kit/mishapWords.ts";
 import { TakeBackStrip } from "../../../kit/TakeBackStrip.tsx";
 import { Word } from "../../../kit/Word.tsx";
+import { FlashLine } from "../flash/FlashLine.tsx";
 import { leastTotal } from "./capState.ts";
 import { afterView, capSpoken, noticeWords, strippedWords } from "./capView.ts";
 import { secondsWords } from "./capWords.ts";
@@ -139,6 +140,7 @@ export function CapAfter({
         <Button main wide aside="the same scene, read anew" onPress={() => goTo({ path: `/camera/now/${sheet.id}` })}>
           Next sheet: {nextSheetCode({ codes: notebook.cards().map((card) => card.code) })}
         </Button>
+        <FlashLine id={sheet.id} />
         <Word to={`/logbook/${sheet.id}`}>The page of {code}</Word>
       </div>
       <div className="Camera-CapAfter-strip">

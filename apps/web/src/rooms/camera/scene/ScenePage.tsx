@@ -10,6 +10,7 @@ import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
 import { useSettled } from "../../../kit/useSettled.ts";
 import { Word } from "../../../kit/Word.tsx";
+import { FlashLine } from "../flash/FlashLine.tsx";
 import { figuresOf, rangeWords } from "../readingNow/barWords.ts";
 import { Areas, ReadingField, Settled } from "./Areas.tsx";
 import type { SceneView } from "./sceneView.ts";
@@ -101,6 +102,7 @@ export default function ScenePage({ id }: { readonly id: string }) {
               />
             </Section>
           )}
+          <FlashLine id={id} />
         </div>
       </div>
       <Bar view={view} onCap={page.toTheCap} onReadAgain={onReadAgain} />

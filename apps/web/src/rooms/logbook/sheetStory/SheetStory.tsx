@@ -46,6 +46,9 @@ export function SheetStory({
               To the cap
             </Button>
           )}
+          {view.flashToGive && (
+            <Button onPress={() => goTo({ path: `/camera/flash/for/${sheet.id}` })}>Give the flash</Button>
+          )}
           {view.canGoAgain && (
             <Button main={!view.atTheCap} onPress={() => goTo({ path: `/camera/now/${sheet.id}` })}>
               Again: another sheet, read anew

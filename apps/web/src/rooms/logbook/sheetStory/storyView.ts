@@ -40,6 +40,8 @@ export interface StoryView {
   readonly next: readonly { readonly step: StepDate; readonly word: string }[];
   readonly atTheCap: boolean;
   readonly canGoAgain: boolean;
+  /** A flash is planned that the sheet has not had, and it can still have it. */
+  readonly flashToGive: boolean;
 }
 
 const steps: readonly { readonly step: StepDate; readonly word: string }[] = [
@@ -87,6 +89,10 @@ export function storyView({
     next: nextSteps(sheet),
     atTheCap:
       openings.length === 0 && sheet.exposedAt === undefined && sheet.planned !== undefined && state !== "discarded",
+    flashToGive:
+      sheet.flashPlanned !== undefined &&
+      sheet.flashedAt === undefined &&
+      ["blank", "loaded", "exposed", "flashOwed"].includes(state),
     canGoAgain: sheet.sceneId !== undefined && scene !== undefined,
   };
 }
@@ -146,9 +152,18 @@ function factsOf(sheet: Sheet, peek: (id: string) => AnyRecord | undefined): Sto
     { what: "paper", words: joined(paper) },
     { what: "kit", words: joined(kit) },
     { what: "holder", words: holder ? sideWords({ holder, side }) : "" },
+    { what: "flash", words: flashWords(sheet) },
     { what: "where", words: scene?.where ?? "" },
   ];
   return facts.filter(({ words }) => words !== "");
+}
+
+/** What flash was planned and what was given: the owed one is said so by the sheet's state. */
+function flashWords({ flashPlanned, flashGivenS }: Sheet): string {
+  const when = { beforeLoading: "before loading", inCamera: "in the camera", afterExposure: "after the exposure" };
+  const plan = flashPlanned && `plan ${givenWords(flashPlanned.timeS)} ${when[flashPlanned.when]}`;
+  const given = flashGivenS !== undefined && `given ${givenWords(flashGivenS)}`;
+  return joined([plan || undefined, given || undefined]);
 }
 
 /** The index that was reckoned with that day; where the sheet does not say, the one that is kept now. */
