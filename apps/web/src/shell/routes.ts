@@ -52,6 +52,7 @@ const routes: readonly Route[] = [
   line("/camera", () => import("../rooms/camera/CameraHome.tsx")),
   line("/camera/now", () => import("../rooms/camera/readingNow/ReadingNow.tsx")),
   line("/camera/now/:id", () => import("../rooms/camera/readingNow/ReadingNow.tsx")),
+  line("/camera/which/:id", () => import("../rooms/camera/whichSide/WhichSide.tsx")),
   line("/camera/cap/:id", () => import("../rooms/camera/capPage/CapPage.tsx"), { bare: true }),
   line("/camera/flash", () => import("../rooms/camera/flash/FlashHome.tsx")),
   line("/camera/flash/:id", () => import("../rooms/camera/flash/FlashLampPage.tsx")),

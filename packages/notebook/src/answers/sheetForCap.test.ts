@@ -42,6 +42,11 @@ describe("which sheet goes to the cap", () => {
     expect(ask(cardFor(36, { sceneId }), cardFor(37, { ...side(12), ...loaded })).kind).toBe("which");
   });
 
+  test("two loaded for this scene: which one, after a change of mind at the cap?", () => {
+    const own = (n: number, sideNumber: number) => cardFor(n, { ...side(sideNumber), ...loaded, sceneId });
+    expect(ask(own(36, 11), own(37, 12)).kind).toBe("which");
+  });
+
   test("loaded for this scene goes before all others", () => {
     const own = cardFor(37, { ...side(12), ...loaded, sceneId });
     expect(ask(cardFor(36, { ...side(11), ...loaded }), own)).toMatchObject({ kind: "this", sheet: { code: "W37" } });

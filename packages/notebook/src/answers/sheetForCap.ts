@@ -25,14 +25,13 @@ export function sheetForCap({
   /** The box reckoned with; where none was chosen, any will do. */
   readonly paperBoxId?: RecordId | undefined;
 }): SheetForCap {
-  const waiting = cards.find(({ links, state, givenS }) => links.sceneId === sceneId && isWaiting(state, givenS));
+  const waiting = cards.filter(({ links, state, givenS }) => links.sceneId === sceneId && isWaiting(state, givenS));
   const sides = freeSides(holdersOf({ holders, cards }), sceneId, paperBoxId);
-  const waitingSide = sides.find(({ side }) => side.sheet?.id === waiting?.id);
-  if (waiting && (waitingSide || waiting.links.sideId !== undefined || sides.length === 0)) {
-    return { kind: "this", sheet: waiting };
-  }
+  const [first, ...rest] = waiting;
+  if (first && sides.length === 0) return { kind: "this", sheet: first };
+  if (first && rest.length === 0 && first.links.sideId !== undefined) return { kind: "this", sheet: first };
   const [only, ...more] = sides;
-  if (waiting || more.length > 0) return { kind: "which", sides };
+  if (first || more.length > 0) return { kind: "which", sides };
   return only?.side.sheet ? { kind: "this", sheet: only.side.sheet } : { kind: "new" };
 }
 

@@ -12,23 +12,27 @@ export function sheetForTheCap({
   kit,
   plan,
   cards,
+  chosen,
   freshId,
   now,
 }: {
   readonly kit: Kit;
   readonly plan: Plan;
   readonly cards: readonly SheetCard[];
+  /** The sheet that was chosen, or that it is to be a new one; without it the one that waits. */
+  readonly chosen?: SheetCard | "new" | undefined;
   readonly freshId: string;
   readonly now: { readonly at: number; readonly offsetMin: number };
 }): RecordSet {
-  const waiting = cards.find(
-    (card) => card.links.sceneId === kit.scene.id && card.givenS === undefined && card.dates.exposedAt === undefined,
-  );
+  const waits = (card: SheetCard) =>
+    card.links.sceneId === kit.scene.id && card.givenS === undefined && card.dates.exposedAt === undefined;
+  const waiting = chosen === "new" ? undefined : (chosen ?? cards.find(waits));
   const { answer, input } = plan;
   const set: Record<string, Json> = {
     sceneId: kit.scene.id,
     planned: {
-      timeS: answer.timeS,
+      // What the person slid it to; the ledger beside it says what it asks for.
+      timeS: kit.scene.chosenTimeS?.value ?? answer.timeS,
       ledger: plainCopy(answer.ledger),
       input: plainCopy(input),
       answer: plainCopy({ ...answer, ledger: [] }),
@@ -45,6 +49,7 @@ export function sheetForTheCap({
   if (kit.paperBox) set.paperBoxId = kit.paperBox.id;
   if (kit.exposureIndex) set.exposureIndexId = kit.exposureIndex.id;
   if (kit.exposureIndex?.result) set.result = kit.exposureIndex.result;
+  if (kit.scene.recipeId) set.recipeId = kit.scene.recipeId;
   if (kit.hand) set.handId = kit.hand.id;
   const { flash } = kit.scene;
   // A sheet that had its flash already keeps what was planned for it.

@@ -55,6 +55,11 @@ function AtTheCap({ notebook, sheet }: { readonly notebook: Notebook; readonly s
       cap={cap}
       code={sheet.code ?? "Sheet"}
       place={placeWords({ notebook, sheet })}
+      otherSideAt={
+        sheet.sceneId !== undefined && notebook.shelf("holder").length > 0
+          ? `/camera/which/${sheet.sceneId}`
+          : undefined
+      }
       onSet={() => setSetting(true)}
     />
   );
@@ -64,10 +69,12 @@ interface ExposingProps {
   readonly cap: CapInHand;
   readonly code: string;
   readonly place: string;
+  /** Where another side can be chosen, as long as the cap was not off. */
+  readonly otherSideAt: string | undefined;
   readonly onSet: () => void;
 }
 
-function Exposing({ cap, code, place, onSet }: ExposingProps) {
+function Exposing({ cap, code, place, otherSideAt, onSet }: ExposingProps) {
   const { state, nowMs, practice, happen, wakeSound } = cap;
   const view = capView({ state, nowMs, practice });
   const notice = noticeWords({ state });
@@ -109,6 +116,7 @@ function Exposing({ cap, code, place, onSet }: ExposingProps) {
           <header className="Camera-Cap-top" onPointerDown={wakeSound}>
             <b>{code}</b>
             {ready && <Word to="/logbook">Close</Word>}
+            {ready && otherSideAt !== undefined && <Word to={otherSideAt}>Another side</Word>}
             <span>
               {place === "" ? "" : `${place}, `}
               {view.way}

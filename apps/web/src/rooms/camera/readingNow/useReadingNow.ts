@@ -1,14 +1,13 @@
 import { kitOf } from "@captray/notebook/answers";
 import type { Notebook } from "@captray/notebook/journal";
-import { useMemo, useRef, useState } from "react";
+import { useCallback, useMemo, useRef, useState } from "react";
 import { createMirror } from "../../../devices/mirror.ts";
 import { momentNow } from "../../../devices/momentNow.ts";
-import { wishToPersist } from "../../../devices/storagePersist.ts";
 import { goTo } from "../../../kit/goTo.ts";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { useRecord } from "../../../kit/notebook/useRecord.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
-import { sheetForTheCap } from "../newSheet.ts";
+import { toTheCap } from "../toTheCap.ts";
 import { findsIn, useShelfView } from "../useShelfView.ts";
 import { type Draft, type DraftEvent, draftFrom, emptyDraft, nextDraft } from "./draft.ts";
 import { draftAgain } from "./draftAgain.ts";
@@ -47,12 +46,15 @@ export function useReadingNow({ againId }: { readonly againId: string }) {
   // Keys may come faster than the page is drawn: each goes on from what the one before it left.
   const latest = useRef(draft);
   latest.current = draft;
-  const put = (next: Draft) => {
-    latest.current = next;
-    mirror.write(place, next);
-    setTyped(next);
-  };
-  const happen = (event: DraftEvent) => put(nextDraft(latest.current, event));
+  const put = useCallback(
+    (next: Draft) => {
+      latest.current = next;
+      mirror.write(place, next);
+      setTyped(next);
+    },
+    [place],
+  );
+  const happen = useCallback((event: DraftEvent) => put(nextDraft(latest.current, event)), [put]);
 
   /** Writes what was typed: kit on the shelf, the scene with its reading; says which scene it is. */
   const keep = () => {
@@ -82,16 +84,7 @@ export function useReadingNow({ againId }: { readonly againId: string }) {
     toTheCap: () => {
       if (view.plan.kind !== "plan") return;
       const { kit } = keep();
-      const sheet = sheetForTheCap({
-        kit,
-        plan: view.plan,
-        cards: notebook.cards(),
-        freshId: notebook.newId(),
-        now: momentNow(),
-      });
-      notebook.change([sheet], "Sheet ready for the cap").kept.catch(() => undefined);
-      void wishToPersist();
-      goTo({ path: `/camera/cap/${sheet.id}` });
+      toTheCap({ notebook, kit, plan: view.plan });
     },
   };
 }

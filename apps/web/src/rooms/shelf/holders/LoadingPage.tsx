@@ -130,6 +130,7 @@ function Plan({ holders, boxes }: { readonly holders: readonly Holder[]; readonl
         <Section head="From which box" aside={sideIds.length > 0 ? sheetsSaid(sideIds.length) : undefined}>
           <Pick
             label="From which box"
+            labelUnseen
             value={paperBox?.id ?? ""}
             onPick={setBoxId}
             options={boxes.map(({ id, name, sheetsLeft }) => ({
@@ -258,17 +259,18 @@ function boxName(record: ReturnType<ReturnType<typeof useNotebook>["peek"]>): st
 /** Up to seven stand side by side; more are a list of the newest seven, and the one chosen. */
 function Pick(props: {
   readonly label: string;
+  readonly labelUnseen?: boolean;
   readonly value: string;
   readonly onPick: (value: string) => void;
   readonly options: readonly { readonly value: string; readonly name: string; readonly detail?: ReactNode }[];
 }) {
-  const { label, value, onPick, options } = props;
+  const { label, labelUnseen = false, value, onPick, options } = props;
   const [all, setAll] = useState(false);
   const shown =
     all || options.length <= 7 ? options : options.filter((one, i) => i >= options.length - 7 || one.value === value);
   return (
     <>
-      <Choice label={label} value={value} onChoose={onPick} options={shown} />
+      <Choice label={label} labelUnseen={labelUnseen} value={value} onChoose={onPick} options={shown} />
       {shown.length < options.length && <Word onPress={() => setAll(true)}>{options.length - shown.length} more</Word>}
     </>
   );
