@@ -55,7 +55,11 @@ export function stepTestPlan({
   const { counts, countedStops, stops } = stepTest({ timeS, steps, stopsApart, ...paperLawOf({ kit }) });
   const hand = planHandOf({ hand: kit.hand });
   const scatterS = (openS: number) =>
-    handSd({ timeS: openS, ...(hand && { motorSdS: hand.motorSdS, weber: hand.weber }) });
+    handSd({
+      timeS: openS,
+      ...(hand?.motorSdS !== undefined && { motorSdS: hand.motorSdS }),
+      ...(hand?.weber !== undefined && { weber: hand.weber }),
+    });
   let totalS = 0;
   let openingsSd = 0;
   const strips = counts.map((countS, strip): StepStrip => {

@@ -3,6 +3,7 @@ import type { LedgerLineWithFacts } from "@captray/science/exposure";
 import { formatStops, showTime } from "@captray/science/notation";
 import { Ledger, LedgerLine, LedgerSum } from "../Ledger.tsx";
 import { bracketScale } from "../ledgerBrackets.ts";
+import { Word } from "../Word.tsx";
 import { inTheIndex, shownLines, sourceWords } from "./ledgerLines.ts";
 
 export interface LedgerOfPlanProps {
@@ -42,6 +43,7 @@ export function LedgerOfPlan({ ledger, timeS, timeStops, lengthUnit, firstOpen =
             <p>{words.ground}</p>
             <p className="Kit-Ledger-figures">{words.sum}</p>
             <p>{words.surer}</p>
+            {line.line === "hand" && <Word to="/camera/practice">Practise with the cap</Word>}
             <p className="small soft">Source: {sourceWords(words.source)}</p>
           </LedgerLine>
         );

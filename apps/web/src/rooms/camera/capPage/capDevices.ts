@@ -3,8 +3,16 @@ import { createMirror } from "../../../devices/mirror.ts";
 import { createSoundClock } from "../../../devices/soundClock.ts";
 import { createShaker } from "../../../devices/vibrate.ts";
 
-/** The devices of the cap page: one clock, one store and one loudspeaker for as long as the app is open. */
+const clock = createClock();
+
+const devices = {
+  clock,
+  mirror: createMirror(),
+  sound: createSoundClock({ clock }),
+  shaker: createShaker(),
+} as const;
+
+/** The devices of cap page and practice: one clock, one store and one loudspeaker for as long as the app is open. */
 export function capDevices() {
-  const clock = createClock();
-  return { clock, mirror: createMirror(), sound: createSoundClock({ clock }), shaker: createShaker() };
+  return devices;
 }

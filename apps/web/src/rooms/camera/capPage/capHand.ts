@@ -1,10 +1,11 @@
+import { practiceOf as practiceIn } from "@captray/notebook/answers";
 import type { Hand, Practice } from "@captray/notebook/records";
 import { handSd, openingsTiming } from "@captray/science/exposure";
 import type { CapPlan, CapWay } from "./capPlan.ts";
 
 /** What is known of the hand in one of its two ways; null before any practice. */
 export function practiceOf({ hand, way }: { readonly hand: Hand | undefined; readonly way: CapWay }): Practice | null {
-  return (way === "ticks" ? hand?.toTicks : hand?.counted) ?? null;
+  return practiceIn({ hand, way }) ?? null;
 }
 
 /** What a cap page plans by: the ledger's time and this hand's own bias and second. */

@@ -256,7 +256,7 @@ function isLive({ phase }: CapState): boolean {
 }
 
 function handOf(notebook: Notebook, sheet: Sheet) {
-  const held = sheet.handId === undefined ? notebook.shelf("hand").at(-1) : notebook.peek(sheet.handId);
+  const held = sheet.handId === undefined ? notebook.shelf("hand")[0] : notebook.peek(sheet.handId);
   return held?.kind === "hand" ? held : undefined;
 }
 

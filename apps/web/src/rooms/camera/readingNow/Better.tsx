@@ -2,6 +2,7 @@ import type { Result } from "@captray/notebook/records";
 import { readEv, readExposureIndex, readLength } from "@captray/science/notation";
 import { Choice } from "../../../kit/Choice.tsx";
 import { Field } from "../../../kit/Field.tsx";
+import { Word } from "../../../kit/Word.tsx";
 import type { HowFound, SaidBetter } from "./draft.ts";
 import { readExponent } from "./readTexts.ts";
 import { type GrantedSubject, offeredLights } from "./takenForGranted.ts";
@@ -124,6 +125,11 @@ export function Better({ subject, result, better, onBetter }: BetterProps) {
     case "aperture":
       return <p>Measured it? Type it as cut: “7.7 as cut”. Half a millimetre in 20 is 0.07 stop.</p>;
     case "hand":
-      return <p>The doubt of a hand that was never practised: a tenth of a second, and a twentieth of the time.</p>;
+      return (
+        <>
+          <p>A hand that was never practised is taken to be out by a tenth of a second, and a twentieth of the time.</p>
+          <Word to="/camera/practice">Practise with the cap</Word>
+        </>
+      );
   }
 }

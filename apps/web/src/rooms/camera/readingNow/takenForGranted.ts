@@ -1,4 +1,4 @@
-import type { Kit, PlanOf } from "@captray/notebook/answers";
+import { type Kit, type PlanOf, practiceOf } from "@captray/notebook/answers";
 import { formatLength, showFNumber } from "@captray/science/notation";
 
 type Plan = Extract<PlanOf, { kind: "plan" }>;
@@ -129,7 +129,7 @@ export function takenForGranted({
         granted.push({
           subject: "hand",
           name: "Your hand",
-          known: kit.hand?.toTicks ? "as practised" : "not practised",
+          known: practiceOf({ hand: kit.hand, way: "ticks" }) ? "as practised" : "not practised",
           sdStops: line.stops.sd,
         });
         break;
