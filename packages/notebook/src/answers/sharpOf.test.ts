@@ -45,9 +45,9 @@ test("210 mm, f/16, disc 0.1 mm, distant: from 27.6 m, hyperfocal 27772.5 mm les
   expect(far.nearMm.value / answer.nearMm.value).toBeCloseTo(1, 4);
 });
 
-test("in the hand a disc of 0.2 mm; without any format it is asked for, with the scene's own it is not", () => {
+test("in the hand a disc of 0.2 mm; also without any format; with the scene's own format its diagonal", () => {
   expect(sharp({ scene: { confusion: { by: "inTheHand" } } }, {}).confusionMm).toBe(0.2);
-  expect(sharpOf(someKit({}))).toEqual({ kind: "missing", missing: "format" });
+  expect(sharp({}, {})).toMatchObject({ confusionMm: 0.2, confusionBy: "inTheHand", format: undefined });
   const own = sharp({ scene: { format: { widthMm: 90, heightMm: 120 } } }, {});
   expect(own.confusionMm).toBeCloseTo(0.1, 12);
 });

@@ -58,14 +58,15 @@ export type ChemicalFocus =
 
 export type SharpOf =
   | Sharp
-  | { readonly kind: "missing"; readonly missing: "lens" | "focalLength" | "aperture" | "format" }
+  | { readonly kind: "missing"; readonly missing: "lens" | "focalLength" | "aperture" }
   | { readonly kind: "pinhole" }
   | { readonly kind: "refused"; readonly fault: OutOfDomain };
 
 /**
  * From where to where the subject is sharp at the stop in use, and whether the lens lights the whole sheet.
  *
- * What passes for a point is taken from the diagonal of the picture, unless the scene says otherwise. The doubt of the two distances is that
+ * What passes for a point is taken from the diagonal of the picture, unless the scene says otherwise; without a
+ * format it is that of a print in the hand. The doubt of the two distances is that
  * of the focus.
  */
 export function sharpOf(
@@ -81,7 +82,6 @@ export function sharpOf(
   try {
     const fNumber = aperture.fNumber ?? fNumberOf({ focalLengthMm, diameterMm: aperture.diameterMm ?? 0 });
     const confusion = confusionOf(scene, format);
-    if (confusion === undefined) return { kind: "missing", missing: "format" };
     const pupilRatio = lens.pupilRatio?.value ?? 1;
     const at = (magnification: number) => {
       if (magnification > 0)
@@ -134,8 +134,8 @@ export function sharpOf(
 
 function confusionOf({ confusion }: Scene, format: Format | undefined) {
   if (confusion?.by === "typed") return { by: "typed", mm: confusion.confusionMm.value } as const;
-  if (confusion?.by === "inTheHand") return { by: "inTheHand", mm: inTheHandMm } as const;
-  return format && ({ by: "format", mm: circleOfConfusion(format) } as const);
+  if (confusion?.by === "inTheHand" || format === undefined) return { by: "inTheHand", mm: inTheHandMm } as const;
+  return { by: "format", mm: circleOfConfusion(format) } as const;
 }
 
 function coveredBy(imageCircleMm: number, { widthMm, heightMm }: Format): Sharp["covered"] {

@@ -43,6 +43,19 @@ export function readExponent(text: string): ReadAnswer {
   return { kind: "unreadable", text, at: 0, message: "An exponent lies above 0.5, up to 1." };
 }
 
+/** Reads a plain figure above nothing, said with its unit. */
+export function readPlainNumber(text: string, unit: string): ReadAnswer {
+  if (text.trim() === "") return { kind: "empty" };
+  const bare = text.trim().toLowerCase().endsWith(unit) ? text.trim().slice(0, -unit.length) : text;
+  try {
+    const value = parseNumber({ text: bare.trim() });
+    if (value > 0 && isSensible(value)) return { kind: "read", value, understood: `${value} ${unit}` };
+  } catch {
+    // What cannot be read and what cannot be are answered alike.
+  }
+  return { kind: "unreadable", text, at: 0, message: `A number of ${unit}, above 0.` };
+}
+
 const readers: { readonly [F in FieldName]: (text: string) => ReadAnswer } = {
   time: readMeter,
   meterFNumber: (text) => readFNumber({ text }),

@@ -12,7 +12,10 @@ import { useSettled } from "../../../kit/useSettled.ts";
 import { Word } from "../../../kit/Word.tsx";
 import { FlashLine } from "../flash/FlashLine.tsx";
 import { figuresOf, rangeWords } from "../readingNow/barWords.ts";
-import { Areas, ReadingField, Settled } from "./Areas.tsx";
+import { AboutScene } from "./AboutScene.tsx";
+import { Areas, ReadAgainField } from "./Areas.tsx";
+import { SetUp } from "./FocusSetUp.tsx";
+import { Sharp } from "./Sharp.tsx";
 import type { SceneView } from "./sceneView.ts";
 import { useScenePage } from "./useScenePage.ts";
 import { Levers, Ways } from "./Ways.tsx";
@@ -33,17 +36,21 @@ export default function ScenePage({ id }: { readonly id: string }) {
       </Page>
     );
   }
-  const { view, ways, title, lengthUnit, onSubject, onAddArea, onNameArea, onPlace, onReadArea, onReadAgain } = page;
+  const { view, ways, title, lengthUnit } = page;
+  const isFresh = view.areas.length === 0;
   const { plan } = view;
   return (
     <Page title={title} aside={<Word to={`/camera/now`}>Another reading</Word>}>
       <div className="Camera-Scene">
         <div>
+          {isFresh && <SetUp sceneId={id} />}
           <Section number={1} head="Readings" aside={view.frame}>
-            <Areas areas={view.areas} onName={onNameArea} onPlace={onPlace} onRead={onReadArea} onAdd={onAddArea} />
-            <Settled label="What it is a picture of" stored={page.subject} write={onSubject} hint="upturned skiff" />
+            <Areas sceneId={id} areas={view.areas} />
+            {view.range !== undefined && <p className="small">{view.range}</p>}
             {view.problem !== undefined && <ProblemNote head={view.problem.head}>{view.problem.say}</ProblemNote>}
           </Section>
+          {!isFresh && <SetUp sceneId={id} />}
+          <AboutScene sceneId={id} />
         </div>
         <div>
           {plan.kind === "plan" && (
@@ -55,6 +62,7 @@ export default function ScenePage({ id }: { readonly id: string }) {
                 lengthUnit={lengthUnit}
                 firstOpen
               />
+              <Sharp sceneId={id} />
             </Section>
           )}
         </div>
@@ -105,16 +113,12 @@ export default function ScenePage({ id }: { readonly id: string }) {
           <FlashLine id={id} />
         </div>
       </div>
-      <Bar view={view} onCap={page.toTheCap} onReadAgain={onReadAgain} />
+      <Bar sceneId={id} view={view} onCap={page.toTheCap} />
     </Page>
   );
 }
 
-function Bar(props: {
-  readonly view: SceneView;
-  readonly onCap: () => void;
-  readonly onReadAgain: (text: string) => void;
-}) {
+function Bar(props: { readonly sceneId: string; readonly view: SceneView; readonly onCap: () => void }) {
   const { view } = props;
   const [reading, setReading] = useState(false);
   const time = view.plan.kind === "plan" ? figuresOf(view.plan.answer.timeS) : undefined;
@@ -129,13 +133,7 @@ function Bar(props: {
       }
     >
       {reading ? (
-        <ReadingField
-          label="The placed area again"
-          onRead={(text) => {
-            props.onReadAgain(text);
-            setReading(false);
-          }}
-        />
+        <ReadAgainField sceneId={props.sceneId} onTaken={() => setReading(false)} />
       ) : (
         <>
           {view.plan.kind === "plan" && <b>nine in ten: {rangeWords(view.plan.answer.timeIntervalS)}</b>}

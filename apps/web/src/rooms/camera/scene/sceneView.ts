@@ -1,8 +1,10 @@
-import { type Kit, type PlanOf, planOf } from "@captray/notebook/answers";
+import { type Kit, type PlanOf, planOf, type SceneRangeOf, sceneRangeOf } from "@captray/notebook/answers";
 import type { Scene } from "@captray/notebook/records";
 import { messageOf } from "@captray/science/errors";
 import { formatStops, showFNumber, showTime } from "@captray/science/notation";
 import { saidWords } from "../saidWords.ts";
+
+const nineInTen = 1.645;
 
 /** Outdoors the light is asked about again after this long. */
 const askAgainAfterMin = 10;
@@ -10,18 +12,26 @@ const askAgainAfterMin = 10;
 export interface AreaView {
   readonly id: string;
   readonly name: string;
+  /** The name as it is kept: empty where nobody gave one. */
+  readonly storedName: string;
   /** What the meter said, as it was typed. */
   readonly said: string;
+  /** Under the reading: where it stands, and whether it was moved. */
+  readonly standing: string;
+  /** How its reading came about, where it was not simply read. */
+  readonly madeOf: string | undefined;
+  /** Above (+) or below mid grey; of the placed one only. */
+  readonly placeStops: number;
   /** From the placed area, in words; nothing for the placed one. */
   readonly fromGround: string | undefined;
   readonly isGround: boolean;
-  /** Not read itself: moved by what another reading showed. */
-  readonly moved: boolean;
 }
 
 export interface SceneView {
   readonly plan: PlanOf;
   readonly areas: readonly AreaView[];
+  /** “The scene is 7.0 stops, from snow to shed door.” Nothing for fewer than two areas. */
+  readonly range: string | undefined;
   /** How long ago the newest reading was taken, in words. */
   readonly age: string;
   readonly askAgain: boolean;
@@ -42,12 +52,14 @@ export function sceneView({
 }): SceneView {
   const { scene } = kit;
   const plan = planOf(kit);
+  const apart = sceneRangeOf(kit);
   const newest = newestReading(scene);
   const ageMin =
     newest?.takenAt === undefined ? undefined : Math.max(0, Math.floor((nowMs - newest.takenAt.at) / 60_000));
   return {
     plan,
-    areas: areasOf(scene, plan),
+    areas: areasOf(scene, apart),
+    range: rangeWords(apart),
     age: ageMin === undefined ? "" : ageWords(ageMin),
     askAgain: ageMin !== undefined && ageMin >= askAgainAfterMin && isOutdoors(scene),
     frame: frameWords(newest),
@@ -91,24 +103,49 @@ function frameWords(reading: Scene["readings"][number] | undefined): string {
   return "";
 }
 
-function areasOf(scene: Scene, plan: PlanOf): AreaView[] {
+function areasOf(scene: Scene, apart: SceneRangeOf): AreaView[] {
   const groundId = scene.place?.areaId;
-  const byOrder = plan.kind === "plan" ? plan.answer.areas : [];
-  let place = 0;
-  return scene.areas.map((area) => {
+  return scene.areas.map((area, place) => {
     const reading = scene.readings.find((one) => one.id === area.readingId);
-    const answer = reading?.reading === undefined ? undefined : byOrder[place++];
     const isGround = area.id === groundId;
-    const above = answer === undefined ? undefined : answer.aboveMidStops - (scene.place?.stops ?? 0);
+    const from = apart.areas[place]?.fromGroundStops;
+    const fromGround = isGround || from === undefined ? undefined : formatStops({ stops: from, sd: 0.15 });
+    const placeStops = isGround ? (scene.place?.stops ?? 0) : 0;
+    const moved = reading?.shifted === undefined ? "" : ", moved";
     return {
       id: area.id,
       name: area.name === "" ? "Subject" : area.name,
+      storedName: area.name,
       said: readingWords(reading?.reading),
-      fromGround: isGround || above === undefined ? undefined : formatStops({ stops: above, sd: 0.15 }),
+      standing: `${isGround ? placedWords(placeStops) : (fromGround ?? "")}${moved}`,
+      madeOf: madeOf(reading),
+      placeStops,
+      fromGround,
       isGround,
-      moved: reading?.shifted !== undefined,
     };
   });
+}
+
+function placedWords(stops: number): string {
+  if (stops === 0) return "placed";
+  return `placed ${stops < 0 ? "−" : "+"}${Number(Math.abs(stops).toFixed(2))}`;
+}
+
+function madeOf(reading: Scene["readings"][number] | undefined): string | undefined {
+  if (reading?.averageOf !== undefined) return `The middle of ${reading.averageOf.length} readings.`;
+  if (reading?.shifted !== undefined) {
+    const stops = formatStops({ stops: reading.shifted.byStops, sd: 0.15 });
+    return `Not read itself: moved by ${stops} stops with the placed area.`;
+  }
+  return undefined;
+}
+
+function rangeWords({ range }: SceneRangeOf): string | undefined {
+  if (range === undefined) return undefined;
+  const stops = range.stops.toFixed(1);
+  const plusMinus = (nineInTen * range.sd).toFixed(1);
+  const called = (name: string) => (name === "" ? "subject" : name);
+  return `The scene is ${stops} stops, give or take ${plusMinus}: from ${called(range.darkest)} to ${called(range.lightest)}.`;
 }
 
 /** A reading as the meter said it: “1/15”, “EV 11”. */

@@ -1,5 +1,5 @@
 import { kitOf, type WaysOf, waysOf } from "@captray/notebook/answers";
-import type { FieldSet, Json, Reading, Scene } from "@captray/notebook/records";
+import type { FieldSet } from "@captray/notebook/records";
 import { parseTime } from "@captray/science/notation";
 import { useEffect, useMemo, useState } from "react";
 import { momentNow } from "../../../devices/momentNow.ts";
@@ -8,9 +8,7 @@ import { goTo } from "../../../kit/goTo.ts";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
 import { sheetForTheCap } from "../newSheet.ts";
-import { readMeter, saysEv } from "../readingNow/readTexts.ts";
 import { findsIn, useShelfView } from "../useShelfView.ts";
-import { readAgain } from "./readAgain.ts";
 import { type SceneView, sceneView } from "./sceneView.ts";
 
 export type ScenePageState =
@@ -18,19 +16,12 @@ export type ScenePageState =
   | {
       readonly kind: "scene";
       readonly title: string;
-      readonly subject: string;
       readonly placedWords: string;
       readonly view: SceneView;
       readonly ways: WaysOf | undefined;
       readonly lengthUnit: "mm" | "inch";
       readonly saidText: string;
       readonly stillText: string;
-      readonly onSubject: (text: string) => void;
-      readonly onAddArea: (name: string, text: string) => void;
-      readonly onNameArea: (areaId: string, name: string) => void;
-      readonly onPlace: (areaId: string) => void;
-      readonly onReadArea: (areaId: string, text: string) => void;
-      readonly onReadAgain: (text: string) => void;
       readonly onSaid: (text: string) => void;
       readonly onStill: (text: string) => void;
       readonly toTheCap: () => void;
@@ -61,32 +52,11 @@ export function useScenePage({ sceneId }: { readonly sceneId: string }): ScenePa
   return {
     kind: "scene",
     title: scene.subject === "" ? "Camera" : scene.subject,
-    subject: scene.subject,
     placedWords: placed === undefined ? "mean of the readings" : placedWords(placed.name, scene.place?.stops ?? 0),
     ...worked,
     lengthUnit,
     saidText: scene.saidTime?.timeS.text ?? "",
     stillText: scene.stillS?.text ?? "",
-    onSubject: (subject) => write({ subject: subject.slice(0, 120) }, "Scene named"),
-    onAddArea: (name, text) => {
-      const reading = readingLike(scene, text);
-      if (reading === undefined) return;
-      const areaId = notebook.newId();
-      write({ [`areas.${areaId}.name`]: name.trim(), ...readingSet(areaId, reading) }, "Area added");
-    },
-    onNameArea: (areaId, name) => write({ [`areas.${areaId}.name`]: name.slice(0, 120) }, "Area named"),
-    onPlace: (areaId) => write({ place: { areaId, stops: 0 } }, "Placed on mid grey"),
-    onReadArea: (areaId, text) => {
-      const reading = readingLike(scene, text);
-      if (reading !== undefined) write(readingSet(areaId, reading), "Read anew");
-    },
-    onReadAgain: (text) => {
-      const reading = readingLike(scene, text);
-      if (reading === undefined) return;
-      const freshIds = scene.areas.map(() => notebook.newId());
-      const again = readAgain({ scene, reading, takenAt: momentNow(), freshIds });
-      if (again !== undefined) notebook.change([again.set], again.note).kept.catch(() => undefined);
-    },
     onSaid: (said) => {
       const timeS = timeIn(said);
       if (timeS !== undefined)
@@ -112,34 +82,11 @@ export function useScenePage({ sceneId }: { readonly sceneId: string }): ScenePa
       goTo({ path: `/camera/cap/${sheet.id}` });
     },
   };
-
-  function readingSet(areaId: string, reading: Reading): Record<string, Json> {
-    const id = notebook.newId();
-    return {
-      [`readings.${id}.areaId`]: areaId,
-      [`readings.${id}.reading`]: reading as unknown as Json,
-      [`readings.${id}.takenAt`]: { ...momentNow() },
-      [`areas.${areaId}.readingId`]: id,
-    };
-  }
 }
 
 function placedWords(name: string, stops: number): string {
   if (stops === 0) return `${name.toLowerCase()} placed on mid grey`;
   return `${name.toLowerCase()} placed ${Math.abs(stops)} ${stops > 0 ? "above" : "below"} mid grey`;
-}
-
-/** A new figure read with the same f-number and ISO as the scene's readings. */
-function readingLike(scene: Scene, text: string): Reading | undefined {
-  const read = readMeter(text);
-  if (read.kind !== "read") return undefined;
-  const typed = { value: read.value, text: text.trim(), ...(read.marked === true && { mark: true }) };
-  const frames = scene.readings.map((one) => one.reading).filter((one) => one !== undefined);
-  const dial = frames.findLast((one) => one.way === "time");
-  const iso = dial?.iso ?? frames.findLast((one) => one.way === "ev")?.iso;
-  if (saysEv(text)) return iso === undefined ? { way: "ev100", ev100: typed } : { way: "ev", ev: typed, iso };
-  if (dial === undefined || read.value <= 0) return undefined;
-  return { way: "time", ...(dial.kind && { kind: dial.kind }), timeS: typed, fNumber: dial.fNumber, iso: dial.iso };
 }
 
 function timeIn(text: string): number | undefined {
