@@ -21,7 +21,7 @@ export function PrintNotes({ shown, sceneId }: { readonly shown: PrintShown; rea
     notebook.change([{ id: scene.id, kind: "scene", set: set as never }], note).kept.catch(() => undefined);
   };
   const act = (way: PrintWay) => {
-    if (way.does === "flashStrip") goTo({ path: `/camera/${sceneId}/flash` });
+    if (way.does === "flashStrip") goTo({ path: `/camera/flash/for/${sceneId}` });
     else if (way.does === "letGo") {
       const area = print.areas.find(({ name }) => name === way.area);
       if (area !== undefined) write({ letGoAreaIds: [...letGoIds, area.areaId] }, `${way.area} let go`);

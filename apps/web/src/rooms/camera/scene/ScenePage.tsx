@@ -1,8 +1,9 @@
 import { readTime } from "@captray/science/notation";
-import { useState } from "react";
+import { useState, useSyncExternalStore } from "react";
 import { Button } from "../../../kit/Button.tsx";
 import { ExposureBar } from "../../../kit/ExposureBar.tsx";
 import { Field } from "../../../kit/Field.tsx";
+import { lazyPart } from "../../../kit/lazyPart.ts";
 import { LedgerOfPlan } from "../../../kit/ledgerOfPlan/LedgerOfPlan.tsx";
 import { NothingYet } from "../../../kit/NothingYet.tsx";
 import { Page } from "../../../kit/Page.tsx";
@@ -10,21 +11,38 @@ import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
 import { useSettled } from "../../../kit/useSettled.ts";
 import { Word } from "../../../kit/Word.tsx";
+import { HandOfScene } from "../capPractice/HandOfScene.tsx";
+import { AreaBeyond, AreaDensity, AreaPatch } from "../expectedPrint/AreaTone.tsx";
+import { newPrintShown, type PrintShown } from "../expectedPrint/printShown.ts";
 import { FlashLine } from "../flash/FlashLine.tsx";
 import { figuresOf, rangeWords } from "../readingNow/barWords.ts";
 import { AboutScene } from "./AboutScene.tsx";
 import { Areas, ReadAgainField } from "./Areas.tsx";
+import { flashWords, handWords } from "./barParts.ts";
 import { SetUp } from "./FocusSetUp.tsx";
 import { Sharp } from "./Sharp.tsx";
-import type { SceneView } from "./sceneView.ts";
-import { useScenePage } from "./useScenePage.ts";
+import { type ScenePageState, useScenePage } from "./useScenePage.ts";
 import { Levers, Ways } from "./Ways.tsx";
 import { leversTooLong, leversTooShort, waysInWords } from "./waysWords.ts";
 import "./ScenePage.css";
 
-/** A scene: its readings, the ledger line by line, how to give the time, and the way to the cap. */
+type Scene = Extract<ScenePageState, { kind: "scene" }>;
+
+const ExpectedPrint = lazyPart(
+  () => import("../expectedPrint/ExpectedPrint.tsx").then((part) => part.default),
+  <div className="Camera-Scene-place" />,
+);
+const PrintNotes = lazyPart(() => import("../expectedPrint/PrintNotes.tsx").then((part) => part.PrintNotes));
+
+/** A scene: its readings, the ledger line by line, the print to be expected, how to give the time, and the way to the cap. */
 export default function ScenePage({ id }: { readonly id: string }) {
   const page = useScenePage({ sceneId: id });
+  const [shown] = useState(newPrintShown);
+  const [printOf] = useState(() => (areaId: string) => ({
+    patch: <AreaPatch shown={shown} areaId={areaId} />,
+    chipWords: <AreaBeyond shown={shown} areaId={areaId} />,
+    words: <AreaDensity shown={shown} areaId={areaId} />,
+  }));
   const [still, setStill] = useSettled(page.kind === "scene" ? page.stillText : "", page.onStill);
   const [said, setSaid] = useSettled(page.kind === "scene" ? page.saidText : "", page.onSaid);
   if (page.kind === "absent") {
@@ -42,101 +60,115 @@ export default function ScenePage({ id }: { readonly id: string }) {
   return (
     <Page title={title} aside={<Word to={`/camera/now`}>Another reading</Word>}>
       <div className="Camera-Scene">
-        <div>
-          {isFresh && <SetUp sceneId={id} />}
-          <Section number={1} head="Readings" aside={view.frame}>
-            <Areas sceneId={id} areas={view.areas} />
-            {view.range !== undefined && <p className="small">{view.range}</p>}
-            {view.problem !== undefined && <ProblemNote head={view.problem.head}>{view.problem.say}</ProblemNote>}
-          </Section>
-          {!isFresh && <SetUp sceneId={id} />}
-          <AboutScene sceneId={id} />
-        </div>
-        <div>
-          {plan.kind === "plan" && (
-            <Section number={2} head="Ledger" aside={page.placedWords}>
-              <LedgerOfPlan
-                ledger={plan.answer.ledger}
-                timeS={plan.answer.timeS}
-                timeStops={plan.answer.timeStops}
-                lengthUnit={lengthUnit}
-                firstOpen
-              />
-              <Sharp sceneId={id} />
+        <div className="Camera-Scene-pair">
+          <div className="Camera-Scene-readings">
+            {isFresh && <SetUp sceneId={id} />}
+            <Section number={1} head="Readings" aside={view.frame}>
+              <Areas sceneId={id} areas={view.areas} printOf={plan.kind === "plan" ? printOf : undefined} />
+              {view.range !== undefined && <p className="small">{view.range}</p>}
+              {view.problem !== undefined && <ProblemNote head={view.problem.head}>{view.problem.say}</ProblemNote>}
+              {plan.kind === "plan" && <PrintNotes shown={shown} sceneId={id} />}
             </Section>
-          )}
+            {!isFresh && <SetUp sceneId={id} />}
+            <AboutScene sceneId={id} />
+          </div>
+          <div className="Camera-Scene-ledger">
+            {plan.kind === "plan" && (
+              <Section number={2} head="Ledger" aside={page.placedWords}>
+                <LedgerOfPlan
+                  ledger={plan.answer.ledger}
+                  timeS={plan.answer.timeS}
+                  timeStops={plan.answer.timeStops}
+                  lengthUnit={lengthUnit}
+                  firstOpen
+                />
+                <Sharp sceneId={id} />
+              </Section>
+            )}
+          </div>
         </div>
-        <div>
-          {plan.kind === "plan" && ways !== undefined && (
-            <Section
-              number={3}
-              head="How to give it"
-              aside={`${rangeWords(plan.answer.timeIntervalS)} would not surprise`}
-            >
-              {ways.byHand.kind === "tooShort" ? (
-                <ProblemNote head="Too short for a cap">
-                  The shortest honest time for a hand is about {figures(ways.byHand.shortestS)}. Each of these alone
-                  would bring it:
-                  <Levers levers={leversTooShort(ways.byHand, plan.answer.optics.fNumber)} />
-                </ProblemNote>
-              ) : (
-                <Ways ways={waysInWords(ways.byHand)} />
-              )}
-              <Field
-                label="The subject keeps still for"
-                text={still}
-                onText={setStill}
-                read={(text) => readTime({ text })}
-                kind="time"
-                after="s"
-                signs={12}
-                hint="as long as needed"
-              />
-              {ways.still?.kind === "tooLong" && (
-                <ProblemNote head="Longer than your subject keeps still">
-                  {figures(plan.answer.timeS)} against {page.stillText}. Each of these alone would do:
-                  <Levers levers={leversTooLong(ways.still, plan.answer.optics.fNumber)} />
-                </ProblemNote>
-              )}
-              <Field
-                label="I worked it out as"
-                text={said}
-                onText={setSaid}
-                read={(text) => readTime({ text })}
-                kind="time"
-                after="s"
-                signs={6}
-                aside={view.said}
-              />
-            </Section>
-          )}
-          <FlashLine id={id} />
+        <div className="Camera-Scene-pair">
+          <div className="Camera-Scene-print">
+            {plan.kind === "plan" && <ExpectedPrint kit={page.kit} plan={plan} shown={shown} />}
+          </div>
+          <div className="Camera-Scene-exposure">
+            {plan.kind === "plan" && ways !== undefined && (
+              <Section number={4} head="Exposure" aside={`${rangeWords(page.rangeS)} would not surprise`}>
+                {ways.byHand.kind === "tooShort" ? (
+                  <ProblemNote head="Too short for a cap">
+                    The shortest honest time for a hand is about {figures(ways.byHand.shortestS)}. Each of these alone
+                    would bring it:
+                    <Levers levers={leversTooShort(ways.byHand, plan.answer.optics.fNumber)} />
+                  </ProblemNote>
+                ) : (
+                  <Ways ways={waysInWords(ways.byHand)} />
+                )}
+                <HandOfScene sceneId={id} />
+                <Field
+                  label="The subject keeps still for"
+                  text={still}
+                  onText={setStill}
+                  read={(text) => readTime({ text })}
+                  kind="time"
+                  after="s"
+                  signs={12}
+                  hint="as long as needed"
+                />
+                {ways.still?.kind === "tooLong" && (
+                  <ProblemNote head="Longer than your subject keeps still">
+                    {figures(page.inHandS)} against {page.stillText}. Each of these alone would do:
+                    <Levers levers={leversTooLong(ways.still, plan.answer.optics.fNumber)} />
+                  </ProblemNote>
+                )}
+                <Field
+                  label="I worked it out as"
+                  text={said}
+                  onText={setSaid}
+                  read={(text) => readTime({ text })}
+                  kind="time"
+                  after="s"
+                  signs={6}
+                  aside={view.said}
+                />
+              </Section>
+            )}
+            <FlashLine id={id} />
+          </div>
         </div>
       </div>
-      <Bar sceneId={id} view={view} onCap={page.toTheCap} />
+      <Bar sceneId={id} page={page} shown={shown} />
     </Page>
   );
 }
 
-function Bar(props: { readonly sceneId: string; readonly view: SceneView; readonly onCap: () => void }) {
-  const { view } = props;
+function Bar({ sceneId, page, shown }: { readonly sceneId: string; readonly page: Scene; readonly shown: PrintShown }) {
+  const { view } = page;
   const [reading, setReading] = useState(false);
-  const time = view.plan.kind === "plan" ? figuresOf(view.plan.answer.timeS) : undefined;
+  // While a finger slides the bar follows; the page behind it waits until the finger lifts.
+  const print = useSyncExternalStore(shown.follow, shown.now);
+  const { plan } = view;
+  const timeS = plan.kind === "plan" ? (print?.time.inHandS ?? page.inHandS) : undefined;
+  const time = timeS === undefined ? undefined : figuresOf(timeS);
+  const hand = page.ways === undefined ? undefined : handWords(page.ways.byHand);
+  const flash = flashWords({ flash: page.kit.flash, lamp: page.kit.flashLamp });
   return (
     <ExposureBar
       time={time?.figures}
       {...(time === undefined ? {} : { unit: time.unit })}
+      parts={reading || hand === undefined ? undefined : [hand, flash]}
       action={
-        <Button main onPress={props.onCap} waits={time === undefined ? "a time" : undefined}>
+        <Button main onPress={page.toTheCap} waits={time === undefined ? "a time" : undefined}>
           To the cap
         </Button>
       }
     >
       {reading ? (
-        <ReadAgainField sceneId={props.sceneId} onTaken={() => setReading(false)} />
+        <ReadAgainField sceneId={sceneId} onTaken={() => setReading(false)} />
       ) : (
         <>
-          {view.plan.kind === "plan" && <b>nine in ten: {rangeWords(view.plan.answer.timeIntervalS)}</b>}
+          {plan.kind === "plan" && timeS !== undefined && (
+            <b>nine in ten: {rangeWords(scaled(plan.answer.timeIntervalS, timeS / plan.answer.timeS))}</b>
+          )}
           <span>
             {view.askAgain ? `${view.age}: the light may have moved.` : view.age}{" "}
             <Word inline onPress={() => setReading(true)}>
@@ -147,6 +179,10 @@ function Bar(props: { readonly sceneId: string; readonly view: SceneView; readon
       )}
     </ExposureBar>
   );
+}
+
+function scaled({ low, high }: { readonly low: number; readonly high: number }, by: number) {
+  return { low: low * by, high: high * by };
 }
 
 function figures(timeS: number): string {

@@ -1,13 +1,11 @@
-import { kitOf, type WaysOf, waysOf } from "@captray/notebook/answers";
+import { type Kit, kitOf, type PlanOf, type WaysOf, waysOf } from "@captray/notebook/answers";
 import type { FieldSet } from "@captray/notebook/records";
 import { parseTime } from "@captray/science/notation";
 import { useEffect, useMemo, useState } from "react";
-import { momentNow } from "../../../devices/momentNow.ts";
-import { wishToPersist } from "../../../devices/storagePersist.ts";
-import { goTo } from "../../../kit/goTo.ts";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
-import { sheetForTheCap } from "../newSheet.ts";
+import { useShelf } from "../../../kit/notebook/useShelf.ts";
+import { toTheCap } from "../toTheCap.ts";
 import { findsIn, useShelfView } from "../useShelfView.ts";
 import { type SceneView, sceneView } from "./sceneView.ts";
 
@@ -18,6 +16,10 @@ export type ScenePageState =
       readonly title: string;
       readonly placedWords: string;
       readonly view: SceneView;
+      readonly kit: Kit;
+      /** The time that is to be given: the ledger's, or the one slid away from it; and its range, nine in ten. */
+      readonly inHandS: number;
+      readonly rangeS: { readonly low: number; readonly high: number };
       readonly ways: WaysOf | undefined;
       readonly lengthUnit: "mm" | "inch";
       readonly saidText: string;
@@ -31,16 +33,20 @@ export type ScenePageState =
 export function useScenePage({ sceneId }: { readonly sceneId: string }): ScenePageState {
   const notebook = useNotebook();
   const shelf = useShelfView();
+  const recipes = useShelf("recipe");
+  const flashLamps = useShelf("flashLamp");
   const { lengthUnit } = useSettings();
   const nowMs = useMinute();
   const scene = shelf.scenes.find((one) => one.id === sceneId);
 
   const worked = useMemo(() => {
     if (scene === undefined) return undefined;
-    const kit = kitOf({ notebook: findsIn(shelf), scene });
+    const finds = findsIn(shelf);
+    const others = new Map([...recipes, ...flashLamps].map((record) => [record.id as string, record]));
+    const kit = kitOf({ notebook: { ...finds, peek: (id) => others.get(id) ?? finds.peek(id) }, scene });
     const view = sceneView({ kit, nowMs, lengthUnit });
-    return { kit, view, ways: view.plan.kind === "plan" ? waysOf({ kit, plan: view.plan }) : undefined };
-  }, [scene, nowMs, lengthUnit, shelf]);
+    return { kit, view, ...inHand(kit, view.plan) };
+  }, [scene, nowMs, lengthUnit, shelf, recipes, flashLamps]);
   if (scene === undefined || worked === undefined)
     return { kind: "absent", onSaid: () => undefined, onStill: () => undefined };
 
@@ -70,17 +76,21 @@ export function useScenePage({ sceneId }: { readonly sceneId: string }): ScenePa
     },
     toTheCap: () => {
       if (view.plan.kind !== "plan") return;
-      const sheet = sheetForTheCap({
-        kit: worked.kit,
-        plan: view.plan,
-        cards: notebook.cards(),
-        freshId: notebook.newId(),
-        now: momentNow(),
-      });
-      notebook.change([sheet], "Sheet ready for the cap").kept.catch(() => undefined);
-      void wishToPersist();
-      goTo({ path: `/camera/cap/${sheet.id}` });
+      toTheCap({ notebook, kit: worked.kit, plan: view.plan });
     },
+  };
+}
+
+/** The time to be given and how, at the time the person has slid to. */
+function inHand(kit: Kit, plan: PlanOf) {
+  if (plan.kind !== "plan") return { inHandS: 0, rangeS: { low: 0, high: 0 }, ways: undefined };
+  const { timeS, timeIntervalS } = plan.answer;
+  const inHandS = kit.scene.chosenTimeS?.value ?? timeS;
+  const by = inHandS / timeS;
+  return {
+    inHandS,
+    rangeS: { low: timeIntervalS.low * by, high: timeIntervalS.high * by },
+    ways: waysOf({ kit, plan: { ...plan, answer: { ...plan.answer, timeS: inHandS } } }),
   };
 }
 

@@ -1,0 +1,44 @@
+import type { WaysOf } from "@captray/notebook/answers";
+import type { FlashLamp, Scene } from "@captray/notebook/records";
+import { showTime } from "@captray/science/notation";
+import type { BarPart } from "../../../kit/ExposureBar.tsx";
+import { flashAside } from "../expectedPrint/flashWords.ts";
+import { waysInWords } from "./waysWords.ts";
+
+/** How the time is given, for the middle of the bar: to the ticks first, and counted. */
+export function handWords(byHand: WaysOf["byHand"]): BarPart {
+  if (byHand.kind === "tooShort") {
+    return { head: "Too short for a cap", say: `A hand gives ${showTime({ timeS: byHand.shortestS })} at least.` };
+  }
+  const ticks = byHand.ways.find((way) => way.how === "ticks");
+  const inHead = byHand.ways.find((way) => way.how === "head");
+  const [first] = waysInWords({ ...byHand, ways: ticks === undefined ? byHand.ways : [ticks] });
+  const say = first === undefined ? "" : `${first.name}. ${first.say}`;
+  const own =
+    inHead?.how !== "head" ? "" : ` Counted in your head: ${inHead.counts}, ${showTime({ timeS: inHead.givenS })}.`;
+  return {
+    head: ticks?.how === "ticks" ? `Cap off, ${ticks.counts} ticks, cap on` : (first?.name ?? ""),
+    say: say + own,
+  };
+}
+
+const whenHeads = {
+  beforeLoading: "Flash first",
+  inCamera: "Flash in the camera",
+  afterExposure: "Flash after",
+} as const;
+
+/** What flash is to be given, for the end of the bar. */
+export function flashWords({
+  flash,
+  lamp,
+}: {
+  readonly flash: Scene["flash"];
+  readonly lamp: FlashLamp | undefined;
+}): BarPart {
+  if (flash === undefined || flash.timeS === 0) return { head: "No flash", say: "" };
+  const seconds = showTime({ timeS: flash.timeS });
+  if (lamp?.rate === undefined)
+    return { head: `${seconds} of flash wished`, say: "The lamp has no strip yet: not counted." };
+  return { head: `${whenHeads[flash.when]}, ${seconds}`, say: `${flashAside(lamp)}.` };
+}
