@@ -3,6 +3,7 @@ import { cpus, loadavg, release, type as system, tmpdir, totalmem } from "node:o
 import { join } from "node:path";
 import { chromium } from "playwright-core";
 import { serve } from "../apps/server/src/serving/index.ts";
+import { run as expectedPrint } from "./expectedPrint.ts";
 import { run as firstLoad } from "./firstLoad.ts";
 import { run as inputToLedger } from "./inputToLedger.ts";
 import { run as inputToPaint } from "./inputToPaint.ts";
@@ -14,6 +15,7 @@ import { run as terminal } from "./terminal.ts";
 
 const benches: Readonly<Record<string, (world: World) => Promise<readonly Figure[]>>> = {
   inputToLedger,
+  expectedPrint,
   inputToPaint,
   firstLoad,
   offlineStart,

@@ -5,6 +5,7 @@ import {
   type DrawnPapers,
   drawPapers,
   lightness,
+  marksFromPapers,
   type PlanFromPapers,
   type PrintFromPapers,
   planFromPapers,
@@ -77,7 +78,9 @@ function printOf(
   const logExposure = metered.map((value) => value + LOG_STOP * slidStops);
   const print = printFromPapers({ papers, logExposure, flashS: countedS });
   const ringIs = countedS > 0 ? "withoutFlash" : Math.abs(slidStops) > 1e-9 ? "atTheLedgersTime" : null;
-  const rings = ringIs === null ? null : marksOf(papers, ringIs === "withoutFlash" ? logExposure : metered);
+  const others = ringIs === "withoutFlash" ? logExposure : metered;
+  const rings =
+    ringIs === null ? null : marksFromPapers({ papers, logExposure: others, meanLogExposure: meanOf(others) });
   const contact = contactOf(papers, print, kit, plan);
   const ids = areaIdsOf(kit);
   const areas = print.areas.map((area, index): ExpectedPrintArea => {
@@ -169,12 +172,9 @@ function longExposureOf({ input }: Planned) {
   };
 }
 
-/** Where the same areas stand without flash. */
-function marksOf(papers: DrawnPapers, logExposure: readonly number[]) {
-  return printFromPapers({ papers, logExposure }).areas.map(({ logTotal, density }) => ({
-    logTotal,
-    density: density.value,
-  }));
+/** log10 of the mean image exposure of some areas. */
+function meanOf(logExposure: readonly number[]): number {
+  return Math.log10(logExposure.reduce((sum, value) => sum + 10 ** value, 0) / logExposure.length);
 }
 
 /** The contact print of a negative, what is placed on mid grey there too. */
@@ -217,7 +217,7 @@ function wantedOf(
   { recipe }: Kit,
   stopsOf: (logExposure: number) => number,
 ): { readonly planned: PlanFromPapers; readonly wanted: ExpectedPrint["wanted"] } {
-  const meanLogExposure = Math.log10(metered.reduce((sum, value) => sum + 10 ** value, 0) / metered.length);
+  const meanLogExposure = meanOf(metered);
   const asked = {
     papers,
     logHighlight: Math.max(...metered),

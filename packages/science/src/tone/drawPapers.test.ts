@@ -8,6 +8,7 @@ import { type DrawPapersInput, drawPapers } from "./drawPapers.ts";
 import { expectPrint } from "./expectPrint.ts";
 import type { ExpectPrintInput } from "./expectTypes.ts";
 import { forward } from "./forward.ts";
+import { marksFromPapers } from "./marksFromPapers.ts";
 import { planExposureFlash } from "./planExposureFlash.ts";
 import { planFromPapers } from "./planFromPapers.ts";
 import { printFromPapers } from "./printFromPapers.ts";
@@ -66,6 +67,15 @@ test("an area more changes nothing for the others, and the 25th has the chance o
     printFromPapers({ papers, logExposure: Array.from({ length: count }, () => 0.5), meanLogExposure: 0.5 }).areas;
   expect(at(25).slice(0, 3)).toEqual(at(3));
   expect(at(25)[24]).toEqual(at(1)[0]);
+});
+
+test("marks are the values of the print without its doubt [peer: printFromPapers]", () => {
+  const papers = drawPapers({ paper, draws: 2 });
+  const asked = { papers, logExposure, flashS: 3, meanLogExposure: 0.9 };
+  const { areas } = printFromPapers(asked);
+  const marks = marksFromPapers(asked);
+  expect(marks.map(({ logTotal }) => logTotal)).toEqual(areas.map(({ logTotal }) => logTotal));
+  for (const [index, { density }] of marks.entries()) expectClose(density, areas[index]?.density.value ?? 0, 1e-12);
 });
 
 test("the band is that of the curve: its values by forward, its ends those of an area there without flare [peer: forward]", () => {

@@ -50,6 +50,7 @@ export { type IsoPaperPoints, type IsoPaperPointsInput, isoPaperPoints } from ".
 export { type LayerConstants, type LayerConstantsInput, layerConstants } from "./layerConstants.ts";
 export { type LayerDensityInput, layerDensity } from "./layerDensity.ts";
 export { type LightnessInput, lightness } from "./lightness.ts";
+export { type MarkFromPapers, marksFromPapers } from "./marksFromPapers.ts";
 export { type PaperRangeInput, paperRange } from "./paperRange.ts";
 export { type PaperSpeedInput, paperSpeed } from "./paperSpeed.ts";
 export {
