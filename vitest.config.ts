@@ -1,6 +1,6 @@
 import { playwright } from "@vitest/browser-playwright";
 import { defineConfig } from "vitest/config";
-import { chromiumFlags, needChromium } from "./scripts/need.mjs";
+import { chromiumFlags, needHeadlessChromium } from "./scripts/need.mjs";
 
 // test:unit promises to need no browser; every other run finds or installs one.
 const unitOnly = process.argv.join(" ").includes("--project unit");
@@ -33,7 +33,9 @@ export default defineConfig({
                   enabled: true,
                   headless: true,
                   screenshotFailures: false,
-                  provider: playwright({ launchOptions: { executablePath: needChromium(), args: chromiumFlags } }),
+                  provider: playwright({
+                    launchOptions: { executablePath: needHeadlessChromium(), args: chromiumFlags },
+                  }),
                   instances: [{ browser: "chromium" as const }],
                 },
               },

@@ -1,6 +1,6 @@
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { chromiumFlags, needChromium } from "../../scripts/need.mjs";
+import { chromiumFlags, needHeadlessChromium } from "../../scripts/need.mjs";
 import { browser, type OpenInput, open, pixels, screens } from "./helpers.ts";
 
 // Red light: no point of the screen may have green or blue. Why it matters: blue- and green-sensitive paper
@@ -22,7 +22,7 @@ describe.each([
 ] as const)("red light on %s", (_name, args, bareRed) => {
   let own: Browser;
   beforeAll(async () => {
-    own = await chromium.launch({ executablePath: needChromium(), args: [...args] });
+    own = await chromium.launch({ executablePath: needHeadlessChromium(), args: [...args] });
   });
   afterAll(() => own.close());
   const inRed = (more: OpenInput = {}) => open({ ...more, light: "red", on: own });

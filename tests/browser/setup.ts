@@ -6,7 +6,7 @@ import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
 import { serve } from "../../apps/server/src/serving/index.ts";
-import { chromiumFlags, needChromium } from "../../scripts/need.mjs";
+import { chromiumFlags, needHeadlessChromium } from "../../scripts/need.mjs";
 
 declare module "vitest" {
   export interface ProvidedContext {
@@ -32,7 +32,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
   if (build.status !== 0) throw new Error(`The app does not build:\n${build.stdout}${build.stderr}`);
   const atTheTop = await serve({ folder, port: 0 });
   const below = await serve({ folder, port: 0, base: "/yard/cap/" });
-  const browser = await chromium.launchServer({ executablePath: needChromium(), args: chromiumFlags });
+  const browser = await chromium.launchServer({ executablePath: needHeadlessChromium(), args: chromiumFlags });
   project.provide("dist", folder);
   project.provide("address", atTheTop.address);
   project.provide("addressBelow", below.address);
