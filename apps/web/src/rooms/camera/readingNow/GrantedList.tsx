@@ -1,4 +1,4 @@
-import { useId, useState } from "react";
+import { memo, useId, useState } from "react";
 import { honestDigits } from "../../../kit/honestDigits.ts";
 import { Better, type BetterProps } from "./Better.tsx";
 import type { Granted } from "./takenForGranted.ts";
@@ -17,7 +17,11 @@ export function GrantedList({
   );
 }
 
-function GrantedLine({ granted, ...rest }: { readonly granted: Granted } & Omit<BetterProps, "subject">) {
+interface LineProps extends Omit<BetterProps, "subject"> {
+  readonly granted: Granted;
+}
+
+const GrantedLine = memo(function GrantedLine({ granted, ...rest }: LineProps) {
   const [open, setOpen] = useState(false);
   const id = useId();
   const { plusMinus } = honestDigits({ value: 0, sd: granted.sdStops, of: "stops" });
@@ -37,5 +41,19 @@ function GrantedLine({ granted, ...rest }: { readonly granted: Granted } & Omit<
         </div>
       )}
     </li>
+  );
+}, sameLine);
+
+/** The lines are worked out anew at every key, and mostly say the same. */
+function sameLine(before: LineProps, now: LineProps): boolean {
+  const [was, is] = [before.granted, now.granted];
+  return (
+    was.subject === is.subject &&
+    was.name === is.name &&
+    was.known === is.known &&
+    was.sdStops === is.sdStops &&
+    before.result === now.result &&
+    before.better === now.better &&
+    before.onBetter === now.onBetter
   );
 }

@@ -1,13 +1,16 @@
+import type { Result } from "@captray/notebook/records";
 import { readTime } from "@captray/science/notation";
+import { memo, useCallback, useMemo } from "react";
 import { Button } from "../../../kit/Button.tsx";
 import { Choice } from "../../../kit/Choice.tsx";
 import { ExposureBar } from "../../../kit/ExposureBar.tsx";
-import { Field } from "../../../kit/Field.tsx";
+import { Field, type FieldProps } from "../../../kit/Field.tsx";
 import { Page } from "../../../kit/Page.tsx";
 import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
 import { useBoardPlace } from "../../../kit/useBoard.ts";
 import { Word } from "../../../kit/Word.tsx";
+import type { FieldName, SaidBetter } from "./draft.ts";
 import { GrantedList } from "./GrantedList.tsx";
 import type { BarView } from "./readingNowView.ts";
 import { readerOf } from "./readTexts.ts";
@@ -17,11 +20,8 @@ import "./ReadingNow.css";
 /** “I have a reading now”: seven fields, a cap time, and what it takes for granted. The id names a sheet to make again. */
 export default function ReadingNow({ id }: { readonly id: string }) {
   const { draft, view, kits, happen, takeKit, anotherScene, openLedger, toTheCap } = useReadingNow({ againId: id });
-  const field = (name: Parameters<typeof readerOf>[0]) => ({
-    text: draft.texts[name],
-    onText: (text: string) => happen({ event: "typed", field: name, text }),
-    read: readerOf(name),
-  });
+  const field = (name: FieldName) => ({ name, text: draft.texts[name], happen });
+  const onBetter = useCallback((said: Partial<SaidBetter>) => happen({ event: "better", said }), [happen]);
   const unused = kits.filter(
     (kit) => kit.texts.focalLength !== draft.texts.focalLength || kit.texts.lensFNumber !== draft.texts.lensFNumber,
   );
@@ -42,48 +42,24 @@ export default function ReadingNow({ id }: { readonly id: string }) {
           <fieldset>
             <legend>The meter says</legend>
             <div className="Camera-ReadingNow-meter">
-              <Field label="Time the meter shows" labelUnseen kind="time" after="s" quiet below {...field("time")} />
-              <Field
-                label="f-number on the meter"
-                labelUnseen
-                kind="fNumber"
-                before="f/"
-                quiet
-                below
-                {...field("meterFNumber")}
-              />
-              <Field label="ISO on the meter" labelUnseen kind="number" before="ISO" quiet below {...field("iso")} />
+              <TypedField label="Time the meter shows" kind="time" after="s" {...field("time")} />
+              <TypedField label="f-number on the meter" kind="fNumber" before="f/" {...field("meterFNumber")} />
+              <TypedField label="ISO on the meter" kind="number" before="ISO" {...field("iso")} />
             </div>
             {view.timeSaid !== undefined && <p className="small soft">{view.timeSaid}</p>}
           </fieldset>
           <fieldset>
             <legend>The lens says</legend>
             <div className="Camera-ReadingNow-lens">
-              <Field label="Focal length" labelUnseen kind="mm" after="mm" quiet below {...field("focalLength")} />
-              <Field
-                label="f-number of the lens"
-                labelUnseen
-                kind="fNumber"
-                before="f/"
-                quiet
-                below
-                {...field("lensFNumber")}
-              />
+              <TypedField label="Focal length" kind="mm" after="mm" {...field("focalLength")} />
+              <TypedField label="f-number of the lens" kind="fNumber" before="f/" {...field("lensFNumber")} />
               <span className="small soft">{view.apertureSaid}</span>
             </div>
           </fieldset>
           <fieldset>
             <legend>Board to ground glass</legend>
             <div className="Camera-ReadingNow-board">
-              <Field
-                label="Board to ground glass"
-                labelUnseen
-                kind="mm"
-                after="mm"
-                quiet
-                below
-                {...field("extension")}
-              />
+              <TypedField label="Board to ground glass" kind="mm" after="mm" {...field("extension")} />
               {draft.texts.extension.trim() === "" ? (
                 <Button onPress={() => happen({ event: "typed", field: "extension", text: "distant" })}>distant</Button>
               ) : (
@@ -91,26 +67,13 @@ export default function ReadingNow({ id }: { readonly id: string }) {
               )}
             </div>
           </fieldset>
-          <Choice
-            label="It becomes a"
-            value={draft.result}
-            onChoose={(result) => happen({ event: "result", result })}
-            options={[
-              { value: "negative", name: "paper negative", detail: view.indexes.negative },
-              { value: "positive", name: "direct positive", detail: view.indexes.positive },
-            ]}
-          />
+          <Kind result={draft.result} {...view.indexes} happen={happen} />
           {view.problem !== undefined && <ProblemNote head={view.problem.head}>{view.problem.say}</ProblemNote>}
         </div>
         <div className="Camera-ReadingNow-answer">
           {draft.result !== undefined && view.granted.length > 0 ? (
             <Section head="Taken for granted" aside="press one to say better">
-              <GrantedList
-                granted={view.granted}
-                result={draft.result}
-                better={draft.better}
-                onBetter={(said) => happen({ event: "better", said })}
-              />
+              <GrantedList granted={view.granted} result={draft.result} better={draft.better} onBetter={onBetter} />
               <p className="small soft">Lens, meter and this paper go on the shelf by themselves.</p>
               <Word onPress={openLedger}>Open the ledger, line by line</Word>
               <Said draft={draft.said} onSaid={(text) => happen({ event: "said", text })} answer={view.said} />
@@ -129,6 +92,40 @@ export default function ReadingNow({ id }: { readonly id: string }) {
     </Page>
   );
 }
+
+type Happen = ReturnType<typeof useReadingNow>["happen"];
+
+interface TypedFieldProps extends Pick<FieldProps, "label" | "kind" | "before" | "after"> {
+  readonly name: FieldName;
+  readonly text: string;
+  readonly happen: Happen;
+}
+
+/** Drawn anew only for what is typed into it: the rest of the page changes at every key. */
+const TypedField = memo(function TypedField({ name, happen, ...field }: TypedFieldProps) {
+  const read = useMemo(() => readerOf(name), [name]);
+  const onText = (text: string) => happen({ event: "typed", field: name, text });
+  return <Field labelUnseen quiet below read={read} onText={onText} {...field} />;
+});
+
+const Kind = memo(function Kind(props: {
+  readonly result: Result | undefined;
+  readonly negative: string;
+  readonly positive: string;
+  readonly happen: Happen;
+}) {
+  return (
+    <Choice
+      label="It becomes a"
+      value={props.result}
+      onChoose={(result) => props.happen({ event: "result", result })}
+      options={[
+        { value: "negative", name: "paper negative", detail: props.negative },
+        { value: "positive", name: "direct positive", detail: props.positive },
+      ]}
+    />
+  );
+});
 
 function Said(props: {
   readonly draft: string;
