@@ -45,6 +45,51 @@ describe("the print expected of snow, an upturned hull and a tarred shed door", 
     expect(range).toBeCloseTo(Number((recommendation as Record<string, number>).paperRange), 9);
   });
 
+  it("the worked example, to the six digits printed with it [peer: numpy and scipy on the whole model]", () => {
+    const { document } = answerExpect({
+      areas,
+      paper: { exposureIndex: 1.5 },
+      flashS: 4,
+      draws: 0,
+      wanted,
+    });
+    const rounded = JSON.parse(
+      JSON.stringify(document, (_, value: unknown) => (typeof value === "number" ? Number(value.toFixed(6)) : value)),
+    ) as typeof document;
+    expect(rounded).toMatchObject({
+      areas: [
+        {
+          area: "snow",
+          density: { value: 0.364928, sd: 0.14369 },
+          interval: { low: 0.128579, high: 0.601277 },
+          lightness: 71.662807,
+        },
+        { area: "hull", density: { value: 0.670763, sd: 0.330692 } },
+        { area: "shed door" },
+      ],
+      reach: { lightest: 0.361954, darkest: 2.003272 },
+      basis: "priors",
+      recommendation: {
+        kind: "sceneLongerThanPaper",
+        exposureFactor: 0.251358,
+        exposureStops: -1.992185,
+        flashLxS: 1.348102,
+        flashS: 13.481017,
+        sceneRange: 1.816742,
+        paperRange: 0.910139,
+        byStops: 3.01167,
+      },
+      warnings: [{ kind: "beyondPaper", area: "snow", side: "white" }],
+    });
+    expect(Object.keys(document)).toEqual(["areas", "covariance", "reach", "recommendation", "warnings", "basis"]);
+  });
+
+  it("drawn intervals are the same on every machine: seed 1 by default, another seed another draw", () => {
+    const ends = (input: object) => answerOf({ areas, ...input }).areas;
+    expect(ends({})).toEqual(ends({ seed: 1, draws: 400 }));
+    expect(ends({})).not.toEqual(ends({ seed: 2 }));
+  });
+
   it("the id comes back first, and a parameter may say its doubt", () => {
     const curve = { x50: { value: 0.6, sd: 0.1 }, S: 0.8 };
     const { document } = answerExpect({ id: "W31", areas, curve, draws: 20 });
