@@ -11,12 +11,15 @@ export interface LedgerOfPlanProps {
   readonly timeS: number;
   readonly timeStops: { readonly value: number; readonly sd: number };
   readonly lengthUnit: "mm" | "inch";
+  /** Where the colour of the light is chosen: "/camera/light/…". */
+  readonly lightTo?: string;
   /** At a desk the first doubtful line stands open already. */
   readonly firstOpen?: boolean;
 }
 
 /** The ledger of a plan, line by line: what was done, what was known, stops with their doubt, and the reason on opening. */
-export function LedgerOfPlan({ ledger, timeS, timeStops, lengthUnit, firstOpen = false }: LedgerOfPlanProps) {
+export function LedgerOfPlan(props: LedgerOfPlanProps) {
+  const { ledger, timeS, timeStops, lengthUnit, lightTo, firstOpen = false } = props;
   const lines = shownLines(ledger);
   const perStop = bracketScale({ sds: [...lines.map((line) => line.stops.sd), timeStops.sd] });
   const doubtful = lines.reduce<LedgerLineWithFacts | undefined>(
@@ -45,6 +48,7 @@ export function LedgerOfPlan({ ledger, timeS, timeStops, lengthUnit, firstOpen =
             <p>{words.surer}</p>
             {line.line === "hand" && <Word to="/camera/practice">Practise with the cap</Word>}
             <p className="small soft">Source: {sourceWords(words.source)}</p>
+            {line.line === "colourOfLight" && lightTo !== undefined && <Word to={lightTo}>Choose the light</Word>}
           </LedgerLine>
         );
       })}

@@ -79,8 +79,9 @@ function typedFrom(reader: (text: string) => ReadAnswer, text: string): Typed | 
 /** A magnification as 0.25, 1:4 or 1/4. */
 export function readMagnification(text: string): ReadAnswer {
   if (text.trim() === "") return { kind: "empty" };
-  const [image = "", subject] = text.trim().split(/\s*[:/]\s*/);
+  const [image = "", subject, more] = text.trim().split(/\s*[:/]\s*/);
   try {
+    if (more !== undefined) throw new Error("more than two sides");
     const value = parseNumber({ text: image }) / (subject === undefined ? 1 : parseNumber({ text: subject }));
     if (value > 0 && value < 1000) return { kind: "read", value, understood: ratioWords(value) };
   } catch {
