@@ -103,7 +103,7 @@ function printOf(
     };
   });
   const marks = areas.map(({ atStops }) => atStops);
-  const { planned, wanted } = wantedOf(papers, metered, kit, stopsOf);
+  const { planned, wanted } = wantedOf(papers, metered, kit, stopsOf, keptOf(metered, ids, scene.letGoAreaIds));
   const low = wanted.shadow.atStops;
   const high = wanted.highlight.atStops;
   const [fromStops, toStops] = [Math.min(...marks), Math.max(...marks)];
@@ -138,7 +138,7 @@ function printOf(
     verdicts: [
       ...rangeVerdicts(planned),
       ...reachVerdicts(planned, wanted),
-      ...areaVerdicts(areas, print),
+      ...areaVerdicts(areas, print, scene.letGoAreaIds ?? []),
       ...(papers.settings.process === "reversal" && papers.settings.u2 < SHORT_SECOND_DEVELOPMENT
         ? [{ kind: "shortSecondDevelopment" as const, dose: papers.settings.u2 }]
         : []),
@@ -152,6 +152,12 @@ function areaIdsOf({ scene }: Kit): readonly RecordId[] {
   return scene.areas.flatMap((area) =>
     scene.readings.some(({ id, reading }) => id === area.readingId && reading !== undefined) ? [area.id] : [],
   );
+}
+
+/** The exposures planned for: those of areas that may be lost are left out, unless all may be. */
+function keptOf(metered: readonly number[], ids: readonly RecordId[], letGo: readonly RecordId[] = []) {
+  const kept = metered.filter((_, index) => !letGo.includes(ids[index] as RecordId));
+  return kept.length === 0 ? metered : kept;
 }
 
 /** From seconds to those that count, and back, by what the ledger knows of long exposures. */
@@ -216,12 +222,13 @@ function wantedOf(
   metered: readonly number[],
   { recipe }: Kit,
   stopsOf: (logExposure: number) => number,
+  kept: readonly number[],
 ): { readonly planned: PlanFromPapers; readonly wanted: ExpectedPrint["wanted"] } {
   const meanLogExposure = meanOf(metered);
   const asked = {
     papers,
-    logHighlight: Math.max(...metered),
-    logShadow: Math.min(...metered),
+    logHighlight: Math.max(...kept),
+    logShadow: Math.min(...kept),
     meanLogExposure,
   };
   const { wants } = planFromPapers(asked);
@@ -305,12 +312,16 @@ function reachVerdicts(
   );
 }
 
-function areaVerdicts(areas: readonly ExpectedPrintArea[], print: PrintFromPapers): readonly ExpectedPrintVerdict[] {
+function areaVerdicts(
+  areas: readonly ExpectedPrintArea[],
+  print: PrintFromPapers,
+  letGo: readonly RecordId[],
+): readonly ExpectedPrintVerdict[] {
   const inLight = areas
     .map((area, index) => ({ area, imageShare: print.areas[index]?.imageShare ?? 1 }))
     .sort((left, right) => right.area.atStops - left.area.atStops);
-  const beyond = areas.flatMap(({ name, beyondPaper }): ExpectedPrintVerdict[] =>
-    beyondPaper === null ? [] : [{ kind: "beyondPaper", area: name, side: beyondPaper }],
+  const beyond = areas.flatMap(({ areaId, name, beyondPaper }): ExpectedPrintVerdict[] =>
+    beyondPaper === null || letGo.includes(areaId) ? [] : [{ kind: "beyondPaper", area: name, side: beyondPaper }],
   );
   const alike = inLight.slice(1).flatMap(({ area: darker }, index): ExpectedPrintVerdict[] => {
     const lighter = inLight[index]?.area ?? darker;

@@ -20,8 +20,8 @@ export function AreaBeyond({ shown, areaId }: AreaToneProps) {
   const { area, isNegative } = useArea({ shown, areaId });
   const beyond = area?.beyondPaper ?? null;
   if (beyond === null) return null;
-  if (!isNegative) return <b>, {beyond}</b>;
-  return <b>, {beyond === "white" ? "clear" : "blocked"}</b>;
+  if (!isNegative) return <strong>, {beyond}</strong>;
+  return <strong>, {beyond === "white" ? "clear" : "blocked"}</strong>;
 }
 
 /** The density an area should print at, with its doubt. */

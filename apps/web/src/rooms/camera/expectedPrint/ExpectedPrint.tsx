@@ -51,7 +51,12 @@ function Figure({ part, print, plan }: { readonly part: PrintPart; readonly prin
   // Until it is measured, as on a phone.
   const room = { widthPx: widthPx > 0 ? widthPx : 358, letterPx };
   const asked: PrintDrawing = printDrawing({ print, of: printOfWords(kit) });
-  const input = { ...asked, ...room, perDensityPx: perDensity(room.widthPx, asked.kind), leastNameRows: 2 };
+  const input = {
+    ...asked,
+    ...room,
+    perDensityPx: perDensity(room.widthPx, asked.kind),
+    leastNameRows: room.widthPx < 440 ? 2 : 1,
+  };
   const across = acrossOf(input);
   const placed = plan.input.place?.area;
   return (

@@ -5,8 +5,9 @@ import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { useShelf } from "../../../kit/notebook/useShelf.ts";
 import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Word } from "../../../kit/Word.tsx";
-import { type PrintWay, printNotes } from "./printNotes.ts";
+import { listed, type PrintWay, printNotes } from "./printNotes.ts";
 import type { PrintShown } from "./printShown.ts";
+import { capital } from "./printView.ts";
 
 /** What the expected print asks to be known before the cap comes off, with its ways out. */
 export function PrintNotes({ shown, sceneId }: { readonly shown: PrintShown; readonly sceneId: string }) {
@@ -23,8 +24,8 @@ export function PrintNotes({ shown, sceneId }: { readonly shown: PrintShown; rea
   const act = (way: PrintWay) => {
     if (way.does === "flashStrip") goTo({ path: `/camera/flash/for/${sceneId}` });
     else if (way.does === "letGo") {
-      const area = print.areas.find(({ name }) => name === way.area);
-      if (area !== undefined) write({ letGoAreaIds: [...letGoIds, area.areaId] }, `${way.area} let go`);
+      const gone = print.areas.filter(({ name }) => way.areas.includes(name)).map(({ areaId }) => areaId);
+      write({ letGoAreaIds: [...letGoIds, ...gone] }, `${capital(listed(way.areas))} let go`);
     } else {
       const flashLampId = scene.flash?.flashLampId ?? lamp?.id;
       write(
@@ -79,7 +80,7 @@ function wayWords(way: PrintWay): string {
     case "flashStrip":
       return "Make a flash strip";
     case "letGo":
-      return `Let the ${way.area} go`;
+      return `Let ${way.areas.length === 1 ? "the " : ""}${listed(way.areas)} go`;
     case "take":
       return way.words;
   }

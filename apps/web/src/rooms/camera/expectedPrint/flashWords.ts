@@ -16,7 +16,11 @@ export function flashAside(lamp: FlashLamp | undefined): string {
   const { name, distanceMm, diffuser, dimming, rate } = lamp;
   const distance =
     distanceMm === undefined ? undefined : (distanceMm.text ?? `${Number((distanceMm.value / 1000).toFixed(2))} m`);
-  const setUp = [name, distance, diffuser, dimming].filter((word) => word !== undefined && word !== "").join(", ");
+  // A name that says where the lamp stands needs no second word of it.
+  const more = [distance, diffuser, dimming].filter(
+    (word) => word !== undefined && word !== "" && !name.includes(word),
+  );
+  const setUp = [name, ...more].join(", ");
   return rate?.foundAt === undefined ? setUp : `${setUp}; strip of ${dayWords(rate.foundAt)}`;
 }
 

@@ -6,7 +6,7 @@ import { capital } from "./printView.ts";
 /** What a press under a note does. */
 export type PrintWay =
   | { readonly does: "flashStrip" }
-  | { readonly does: "letGo"; readonly area: string }
+  | { readonly does: "letGo"; readonly areas: readonly string[] }
   | { readonly does: "take"; readonly timeS: number; readonly flashS: number; readonly words: string };
 
 export interface PrintNote {
@@ -56,23 +56,27 @@ function rangeNote(
         ? `The scene is ${stops(print.scene.stops)}, this paper holds ${figure(longer?.paperStops ?? 0)}`
         : lostHead(print, lost),
     say: [apart, help.say].filter((sentence) => sentence !== "").join(" "),
-    ways: [...help.ways, ...(first === undefined ? [] : [{ does: "letGo" as const, area: first.area }])],
+    ways: [...help.ways, ...(first === undefined ? [] : [{ does: "letGo" as const, areas: lostOn(lost, first.side) }])],
   };
 }
 
 function lostHead({ process }: ExpectedPrint, lost: readonly Of<"beyondPaper">[]): string {
   const [first] = lost;
   const side = first?.side ?? "black";
-  const names = lost.filter((one) => one.side === side).map(({ area }) => area);
+  const names = lostOn(lost, side);
   const tone =
     process === "reversal"
       ? side === "black"
         ? "be empty black"
-        : "be bare white"
+        : "be empty white"
       : side === "white"
         ? "be clear, and print black"
         : "be blocked, and print white";
   return `${capital(listed(names))} will ${tone}`;
+}
+
+function lostOn(lost: readonly Of<"beyondPaper">[], side: "white" | "black"): readonly string[] {
+  return lost.filter((one) => one.side === side).map(({ area }) => area);
 }
 
 function wayOut(print: ExpectedPrint): { readonly say: string; readonly ways: readonly PrintWay[] } {
@@ -190,7 +194,8 @@ function find<K extends Kind>(verdicts: readonly ExpectedPrintVerdict[], kind: K
   return verdicts.find((verdict): verdict is Of<K> => verdict.kind === kind);
 }
 
-function listed(names: readonly string[]): string {
+/** “snow, jug and hull”. */
+export function listed(names: readonly string[]): string {
   if (names.length < 2) return names[0] ?? "";
   return `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }
