@@ -131,7 +131,9 @@ function Day({ state }: { readonly state: LightState }) {
   return (
     <>
       <label className="Kit-PlainField Camera-Light-day">
-        <span>Day</span>
+        <span>
+          Day <small className="soft">year-month-day</small>
+        </span>
         <input
           value={day}
           placeholder={today()}
@@ -140,9 +142,12 @@ function Day({ state }: { readonly state: LightState }) {
           maxLength={10}
           onChange={(event) => onDay(event.currentTarget.value)}
         />
-        <span className="small soft">year-month-day</span>
       </label>
-      {scene.daylight === undefined && <Button onPress={() => onDaylight(said)}>Today</Button>}
+      {scene.daylight === undefined && (
+        <div className="Camera-ReadingFields-acts">
+          <Button onPress={() => onDaylight(said)}>Today, under a clear sky</Button>
+        </div>
+      )}
       <Choice
         label="The sky"
         value={scene.daylight?.sky}
