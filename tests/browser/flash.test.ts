@@ -30,6 +30,7 @@ describe("flash", () => {
     await page.getByText("No seconds yet: make a flash strip first.").waitFor();
     await big(page, /Make a flash strip|Another flash strip/).click();
     await page.getByRole("heading", { name: "The steps" }).waitFor();
+    await choose(page, "left");
     await choose(page, "4 steps");
     await choose(page, "half a stop");
     await page.getByLabel("The shortest step").fill("0.2");

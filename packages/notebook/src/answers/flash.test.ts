@@ -107,9 +107,17 @@ test("without a tested set-up there are no seconds; with one they have a range a
   expect(flashOf({ flashLamp: undefined, ask: { timeS: 6 } }).kind).toBe("untested");
   expect(flashOf({ flashLamp: lamp(), ask: { timeS: 6 } }).kind).toBe("untested");
   const foundAt = { at: 1_764_000_000_000, offsetMin: 60 };
-  const rate = { valueLx: 0.1, sdLn: 0.6, stripSdLn: 0.3, paperBoxId: boxId, testId: idNumber(10), foundAt };
+  const rate = {
+    valueLx: 0.1,
+    sdLn: 0.6,
+    stripSdLn: 0.3,
+    paperBoxId: boxId,
+    exposureIndexId: indexId,
+    testId: idNumber(10),
+    foundAt,
+  };
   const tested = lamp({ rate });
-  const same = flashOf({ flashLamp: tested, paperBoxId: boxId, ask: { timeS: 6 } });
+  const same = flashOf({ flashLamp: tested, paperBoxId: boxId, exposureIndexId: indexId, ask: { timeS: 6 } });
   const other = flashOf({ flashLamp: tested, paperBoxId: idNumber(9), ask: { lightLxS: 0.6 } });
   if (same.kind !== "tested" || other.kind !== "tested") throw new Error("untested");
   expect(same.rangeS[1]).toBeCloseTo(6 * Math.exp(1.645 * 0.3), 9);
@@ -117,6 +125,9 @@ test("without a tested set-up there are no seconds; with one they have a range a
   expect(other.rangeS[0]).toBeCloseTo(6 * Math.exp(-1.645 * 0.6), 9);
   expect(same).toMatchObject({ samePaper: true, foundAt });
   expect(other.samePaper).toBe(false);
+  // As a negative the same box has an index of its own.
+  const negative = { flashLamp: tested, paperBoxId: boxId, exposureIndexId: idNumber(8), ask: { timeS: 6 } };
+  expect(flashOf(negative)).toMatchObject({ samePaper: false });
 });
 
 test("of the invented boatyard: a strip for Box C can be planned", async () => {

@@ -13,7 +13,7 @@ export type FlashOf =
       /** The light itself, in lx·s, with its range. */
       readonly lightLxS: number;
       readonly lightRangeLxS: readonly [number, number];
-      /** Whether the strip was of this very paper, so that its own doubt falls out. */
+      /** Whether the strip was of this very paper and index, so that its own doubt falls out. */
       readonly samePaper: boolean;
       readonly testId: string | undefined;
       readonly foundAt: Moment | undefined;
@@ -27,15 +27,19 @@ export type FlashOf =
 export function flashOf({
   flashLamp,
   paperBoxId,
+  exposureIndexId,
   ask,
 }: {
   readonly flashLamp: FlashLamp | undefined;
   readonly paperBoxId?: string | undefined;
+  /** What places the curve: as a negative the same box has another one. */
+  readonly exposureIndexId?: string | undefined;
   readonly ask: { readonly timeS: number } | { readonly lightLxS: number };
 }): FlashOf {
   const rate = flashLamp?.rate;
   if (rate === undefined) return { kind: "untested" };
-  const samePaper = paperBoxId !== undefined && rate.paperBoxId === paperBoxId;
+  const samePaper =
+    paperBoxId !== undefined && rate.paperBoxId === paperBoxId && rate.exposureIndexId === exposureIndexId;
   const sdLn = samePaper ? (rate.stripSdLn ?? rate.sdLn) : rate.sdLn;
   const timeS = "timeS" in ask ? ask.timeS : ask.lightLxS / rate.valueLx;
   const lightLxS = timeS * rate.valueLx;

@@ -20,6 +20,7 @@ export const flashLamp = record("flashLamp", {
       /** The same without the paper's own doubt: for seconds on the paper the strip was made of. */
       stripSdLn: z.exactOptional(notNegative),
       paperBoxId: z.exactOptional(link),
+      exposureIndexId: z.exactOptional(link),
       /** The flash strip it comes from. */
       testId: z.exactOptional(link),
       foundAt: z.exactOptional(moment),

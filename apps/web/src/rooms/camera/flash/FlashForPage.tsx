@@ -139,7 +139,9 @@ function PlanFlash({ scene, sheet }: { readonly scene: Scene | undefined; readon
   const reading = readFlashTime(text);
   const timeS = reading.kind === "read" ? reading.value : undefined;
   const paperBoxId = sheet?.paperBoxId ?? scene?.paperBoxId;
-  const flash = timeS === undefined ? undefined : flashOf({ flashLamp: lamp, paperBoxId, ask: { timeS } });
+  const exposureIndexId = sheet?.exposureIndexId ?? scene?.exposureIndexId;
+  const asked = { flashLamp: lamp, paperBoxId, exposureIndexId };
+  const flash = timeS === undefined ? undefined : flashOf({ ...asked, ask: { timeS } });
   const giveable = isExposed ? when === "afterExposure" : when !== "afterExposure";
   const waits = timeS === undefined ? "seconds" : undefined;
 
@@ -209,7 +211,7 @@ function PlanFlash({ scene, sheet }: { readonly scene: Scene | undefined; readon
           <p className="say" role="status">
             <b>{secondsWords(flash.timeS)}</b>; for the same light {secondsRange(flash.rangeS)} would not surprise.{" "}
             {flash.samePaper
-              ? "The strip was of this very box. "
+              ? "The strip was of this very box and index. "
               : "The strip was of other paper, which the range counts. "}
             It gives about {two(flash.lightLxS)} lx·s, {two(flash.lightRangeLxS[0])} to {two(flash.lightRangeLxS[1])}.
           </p>

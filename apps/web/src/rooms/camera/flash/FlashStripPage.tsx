@@ -379,7 +379,7 @@ function Answer({ answer }: { readonly answer: FlashStripAnswer }) {
     case "measured":
       return (
         <div className="Camera-Flash-answer" role="status">
-          <p className="Camera-Flash-rate">{lightRange(answer.rateLx, answer.sdLn)} lx·s a second</p>
+          <p className="Camera-Flash-rate">{lightRange(answer.rateLx, answer.sdLn)}</p>
           <p className="say">
             {answer.kind === "seen"
               ? `It first shows between ${two(answer.lastUnseenS)} and ${two(answer.firstSeenS)} s. The paper’s curve says how much light that is; how fine the eye sees and where the curve lies are in the range, nine in ten.`

@@ -117,8 +117,8 @@ test("the page counts down to the next card, then to the lamp off; by the cap it
   const on = { ...startFlash({ movesS: [2, 4, 8] }), phase: { name: "on", zeroMs: now.at, auto: true } } as const;
   const first = flashTimerView({ state: on, nowMs: now.at + 500 });
   expect([first.figure, first.press]).toEqual(["2", "Press as the card moves on"]);
-  const last = flashTimerView({ state: on, nowMs: now.at + 4500 });
-  expect([last.figure, last.under, last.press]).toEqual(["4", "to lamp off, at 8 s", "Press as the lamp goes off"]);
+  const last = flashTimerView({ state: on, nowMs: now.at + 6500 });
+  expect([last.figure, last.under, last.press]).toEqual(["2", "to lamp off, at 8 s", "Press as the lamp goes off"]);
   expect(flashTimerView({ state: on, nowMs: now.at + 9000 }).head).toBe("Lamp off now");
   expect(flashTimerView({ state: startFlash({ movesS: [6] }), nowMs: now.at, by: "cap" }).head).toBe("Cap on");
 });

@@ -153,6 +153,7 @@ export function rateSets({
     testId: test.id,
     foundAt: { ...(test.doneAt ?? now) },
     ...(test.paperBoxId !== undefined && { paperBoxId: test.paperBoxId }),
+    ...(test.exposureIndexId !== undefined && { exposureIndexId: test.exposureIndexId }),
   };
   return [{ id: lamp.id, kind: "flashLamp", set: { rate } }];
 }

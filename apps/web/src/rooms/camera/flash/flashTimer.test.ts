@@ -2,7 +2,15 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { flashCues } from "./flashCues.ts";
 import { readFlashMirror } from "./flashTimerMirror.ts";
-import { type FlashEvent, type FlashTimerState, graceS, nextMove, startFlash, stepFlash } from "./flashTimerState.ts";
+import {
+  type FlashEvent,
+  type FlashTimerState,
+  graceS,
+  nextMove,
+  pressedMove,
+  startFlash,
+  stepFlash,
+} from "./flashTimerState.ts";
 
 const at0 = 1_764_000_000_000;
 const movesS = [2, 4, 8, 16];
@@ -127,14 +135,17 @@ describe("a strip at the lamp", () => {
     );
   });
 
-  test("the next move is the next by the clock that was not made", () => {
+  test("it counts to the next move, until a second after its time; a press a little late is still for the one before", () => {
     const state = play([
       [0, press],
       [5, press],
     ]);
-    expect(nextMove({ state, nowMs: at0 + 5500 })).toBe(1);
-    expect(nextMove({ state, nowMs: at0 + 9000 })).toBe(2);
-    expect(nextMove({ state, nowMs: at0 + 60_000 })).toBe(3);
+    const at = (onS: number) => [nextMove, pressedMove].map((of) => of({ state, nowMs: at0 + (3 + onS) * 1000 }));
+    expect(at(3)).toEqual([1, 1]);
+    expect(at(4.9)).toEqual([1, 1]);
+    expect(at(5.5)).toEqual([2, 1]);
+    expect(at(6.1)).toEqual([2, 2]);
+    expect(at(60)).toEqual([3, 3]);
   });
 });
 

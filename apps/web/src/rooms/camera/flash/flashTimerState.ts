@@ -66,11 +66,21 @@ export function graceS(endS: number): number {
   return Math.min(120, Math.max(10, endS));
 }
 
-/** The next move to come by the clock, or the last one. */
+/** The move the page counts down to: the next not made, until a second after its time or half way to the one after it. */
 export function nextMove({ state, nowMs }: { readonly state: FlashTimerState; readonly nowMs: number }): number {
+  const { movesS, given } = state;
   const onS = secondsOn(state, nowMs);
-  const place = state.movesS.findIndex((atS, index) => state.given[index] === null && atS > onS - 0.25);
-  return place < 0 ? state.movesS.length - 1 : place;
+  const last = given.findLastIndex((move) => move !== null);
+  const place = movesS.findIndex((atS, index) => {
+    const next = movesS[index + 1] ?? Number.POSITIVE_INFINITY;
+    return index > last && onS < Math.min(atS + 1, (atS + next) / 2);
+  });
+  return place < 0 ? movesS.length - 1 : place;
+}
+
+/** The move a press belongs to now: of those not made yet, and after the last one made, the nearest in time. */
+export function pressedMove({ state, nowMs }: { readonly state: FlashTimerState; readonly nowMs: number }): number {
+  return nearest(state, secondsOn(state, nowMs)) ?? state.movesS.length - 1;
 }
 
 /** Seconds since the lamp came on; less than 0 while it is counted in. */
@@ -137,7 +147,6 @@ function press(state: FlashTimerState, nowMs: number): FlashTimerState {
   return place === state.movesS.length - 1 ? ended(moved, phase.zeroMs) : moved;
 }
 
-/** The move a press belongs to: of those not made yet, and after the last one made, the nearest in time. */
 function nearest({ movesS, given }: FlashTimerState, onS: number): number | undefined {
   const last = given.findLastIndex((move) => move !== null);
   let best: number | undefined;

@@ -1,5 +1,5 @@
 import { figureOf, ordinal, secondsWords } from "../capPage/capWords.ts";
-import { type FlashNotice, type FlashTimerState, graceS, nextMove, secondsOn } from "./flashTimerState.ts";
+import { type FlashNotice, type FlashTimerState, graceS, nextMove, pressedMove, secondsOn } from "./flashTimerState.ts";
 
 /** What a timed page says: a strip moves a card, a sheet only has its lamp go off. */
 export interface FlashTimerView {
@@ -71,10 +71,13 @@ export function flashTimerView({
   if (phase.name === "on") {
     const onS = secondsOn(state, nowMs);
     const place = nextMove({ state, nowMs });
+    const pressed = pressedMove({ state, nowMs });
     const atS = movesS[place] ?? endS;
     const left = Math.max(0, Math.ceil(atS - onS - 0.05));
     const isLast = place === movesS.length - 1;
     const over = onS > endS + 0.3;
+    const soFar = `${Math.floor(onS)} s so far, step ${place + 1} of ${movesS.length}.`;
+    const late = `A press now is for the ${ordinal(pressed + 1)} step, at ${secondsWords(movesS[pressed] ?? endS)}.`;
     return {
       head: over ? words.offNow : words.on,
       figure: over ? figureOf(Math.floor(onS)) : figureOf(left),
@@ -83,8 +86,8 @@ export function flashTimerView({
         : isLast
           ? `to ${words.off.toLowerCase()}, at ${secondsWords(endS)}`
           : `to the card over the ${ordinal(place + 1)} step, at ${secondsWords(atS)}`,
-      lines: isStrip ? [`${Math.floor(onS)} s so far, step ${place + 1} of ${movesS.length}.`] : [],
-      press: isLast ? words.pressOff : "Press as the card moves on",
+      lines: isStrip ? [pressed < place ? late : soFar] : [],
+      press: pressed === movesS.length - 1 ? words.pressOff : "Press as the card moves on",
       pressLines: [
         over
           ? `without a press it is taken as planned in ${secondsWords(Math.ceil(endS + graceS(endS) - onS))}`

@@ -34,13 +34,13 @@ export function rateWords(lamp: FlashLamp): string {
   const { rate } = lamp;
   if (rate === undefined) return "not tested: make a flash strip first";
   const since = rate.foundAt === undefined ? "" : `, strip of ${dayOf(rate.foundAt)}`;
-  return `${lightRange(rate.valueLx, rate.sdLn)} lx·s a second${since}`;
+  return `${lightRange(rate.valueLx, rate.sdLn)}${since}`;
 }
 
-/** A light with its range, nine in ten: "0.12, 0.05 to 0.3". */
+/** A lamp's light with its range, nine in ten: "0.12 lx·s a second, 0.05 to 0.3". */
 export function lightRange(value: number, sdLn: number): string {
   const spread = Math.exp(nineInTen * sdLn);
-  return `${two(value)}, ${two(value / spread)} to ${two(value * spread)}`;
+  return `${two(value)} lx·s a second, ${two(value / spread)} to ${two(value * spread)}`;
 }
 
 /** "4 to 9 s". */
