@@ -24,8 +24,8 @@ export interface ScaleProps {
   /** Where Home leads: the advice. */
   readonly home: number;
   readonly onSlide: (value: number) => void;
-  /** The finger was lifted, or a key let go. */
-  readonly onSettle?: () => void;
+  /** `now`: the finger was lifted, or the scale was left; `soon`: a key was let go, and another may follow. */
+  readonly onSettle?: (when: "now" | "soon") => void;
   readonly ticks: readonly ScaleTick[];
   /** Where least and most stand, px from the left edge; so a scale lies true under a drawing. */
   readonly leastPx: number;
@@ -75,9 +75,9 @@ export function Scale(props: ScaleProps) {
           value={within}
           aria-valuetext={props.valueWords}
           onChange={(event) => onSlide(Number(event.currentTarget.value))}
-          onPointerUp={onSettle}
-          onKeyUp={onSettle}
-          onBlur={onSettle}
+          onPointerUp={() => onSettle?.("now")}
+          onKeyUp={() => onSettle?.("soon")}
+          onBlur={() => onSettle?.("now")}
           onKeyDown={onKeyDown}
         />
         <span

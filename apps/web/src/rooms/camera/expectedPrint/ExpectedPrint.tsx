@@ -132,7 +132,7 @@ function CapTime(props: {
           <Word
             onPress={() => {
               part.onTime(ledgerS);
-              part.onSettle();
+              part.onSettle("now");
             }}
           >
             Back to it

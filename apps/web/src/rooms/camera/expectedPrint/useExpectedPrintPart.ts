@@ -23,7 +23,7 @@ export interface PrintPart {
   readonly when: When;
   readonly onTime: (timeS: number) => void;
   readonly onFlash: (flashS: number) => void;
-  readonly onSettle: () => void;
+  readonly onSettle: (when: "now" | "soon") => void;
   /** Both at once, as advised. */
   readonly take: (chosen: { readonly timeS: number; readonly flashS: number }) => void;
   readonly onWhen: (when: When) => void;
@@ -69,9 +69,10 @@ export function useExpectedPrintPart({
     const note = flashS === undefined ? "Cap time chosen" : timeS === undefined ? "Flash chosen" : "Advice taken";
     notebook.change([{ id: scene.id, kind: "scene", set }], note).kept.catch(() => undefined);
   };
-  const onSettle = useCallback(() => {
+  const onSettle = useCallback((when: "now" | "soon") => {
     clearTimeout(waiting.current);
-    waiting.current = setTimeout(() => keep.current(), settledMs);
+    if (when === "now") keep.current();
+    else waiting.current = setTimeout(() => keep.current(), settledMs);
   }, []);
   const slide = useCallback((next: Slid) => {
     clearTimeout(waiting.current);

@@ -80,6 +80,7 @@ export default function ScenePage({ id }: { readonly id: string }) {
                   timeS={plan.answer.timeS}
                   timeStops={plan.answer.timeStops}
                   lengthUnit={lengthUnit}
+                  lightTo={`/camera/light/${id}`}
                   firstOpen
                 />
                 <Sharp sceneId={id} />
@@ -93,7 +94,7 @@ export default function ScenePage({ id }: { readonly id: string }) {
           </div>
           <div className="Camera-Scene-exposure">
             {plan.kind === "plan" && ways !== undefined && (
-              <Section number={4} head="Exposure" aside={`${rangeWords(page.rangeS)} would not surprise`}>
+              <Section number={4} head="How to give it" aside={`${rangeWords(page.rangeS)} would not surprise`}>
                 {ways.byHand.kind === "tooShort" ? (
                   <ProblemNote head="Too short for a cap">
                     The shortest honest time for a hand is about {figures(ways.byHand.shortestS)}. Each of these alone
