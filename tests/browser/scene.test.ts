@@ -58,8 +58,8 @@ describe("a scene planned before it is read", () => {
 
     // The one lens of the shelf is taken. An image of 90 mm of half a metre: m = 0.18, v = 210 · 1.18 = 247.8 mm.
     await page.locator("label").filter({ hasText: "image size" }).click();
-    await field(page, "On the ground glass").fill("90");
-    await field(page, "of the subject").fill("50 cm");
+    await field(page, "Size of the image").fill("90");
+    await field(page, "Size of the subject").fill("50 cm");
     const others = page.getByRole("table", { name: "The same, said in the other ways" });
     await others.getByText(/^24[78]/).waitFor();
     expect(await others.innerText()).toMatch(/Magnification\s+0\.18/);
@@ -126,7 +126,7 @@ describe("a scene planned before it is read", () => {
     await page.getByText(/Covers 13 × 18 cm; the corner loses 0\.5 stop/).waitFor();
     const areas = page.getByRole("table", { name: /^Areas/ });
     expect((await areas.innerText()).replace(/\s+/g, " ")).toMatch(
-      /snow 1\/125 \+3\.0.*hull 1\/15 0.*shed door 1 −4\.0/,
+      /snow 1\/125 \+3\.0.*hull 1\/15 0.*shed door 1 s −4\.0/,
     );
 
     // A focus that cannot be is said, and what was kept stands.

@@ -4,6 +4,7 @@ import { Button } from "../../../kit/Button.tsx";
 import { Field } from "../../../kit/Field.tsx";
 import { PlainField } from "../../../kit/PlainField.tsx";
 import { useSettled } from "../../../kit/useSettled.ts";
+import { Word } from "../../../kit/Word.tsx";
 import { ReadingFields } from "./AreasReading.tsx";
 import type { AreaView } from "./sceneView.ts";
 import { useAreas } from "./useAreas.ts";
@@ -281,22 +282,25 @@ function NewArea(props: {
   );
 }
 
-/** One new figure of the placed area, taken by a press. */
-export function ReadAgainField(props: { readonly sceneId: string; readonly onTaken: () => void }) {
+/** One new figure of the placed area, taken by a press; or left. */
+export function ReadAgainField(props: { readonly sceneId: string; readonly onLeft: () => void }) {
   const { onReadAgain, start } = useAreas({ sceneId: props.sceneId });
   return (
-    <ReadingFields
-      label="The placed area again"
-      start={start}
-      acts={[
-        {
-          name: "Take this reading",
-          onTake: (reading) => {
-            onReadAgain(reading);
-            props.onTaken();
+    <>
+      <ReadingFields
+        label="The placed area again"
+        start={start}
+        acts={[
+          {
+            name: "Take this reading",
+            onTake: (reading) => {
+              onReadAgain(reading);
+              props.onLeft();
+            },
           },
-        },
-      ]}
-    />
+        ]}
+      />
+      <Word onPress={props.onLeft}>Leave it as it was read</Word>
+    </>
   );
 }

@@ -21,7 +21,7 @@ const labels: Readonly<Record<FocusWay, string>> = {
   extension: "Board to ground glass",
   travel: "Racked out past infinity",
   magnification: "Magnification",
-  imageSize: "On the ground glass",
+  imageSize: "Size of the image",
   subjectDistance: "Subject to lens",
   totalDistance: "Subject to paper",
   distant: "Distant",
@@ -77,7 +77,7 @@ function WayFields({ way, setUp }: { readonly way: FocusWay; readonly setUp: Set
         below={way === "imageSize"}
       />
       {way === "imageSize" && (
-        <Field {...shared} {...after} label="of the subject" text={second} onText={onSecond} hint="1 m" below />
+        <Field {...shared} {...after} label="Size of the subject" text={second} onText={onSecond} hint="50 cm" below />
       )}
     </div>
   );

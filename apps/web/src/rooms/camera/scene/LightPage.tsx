@@ -1,5 +1,6 @@
 import { readLength } from "@captray/science/notation";
 import { useState } from "react";
+import { Caution } from "../../../kit/Caution.tsx";
 import { Choice } from "../../../kit/Choice.tsx";
 import { Field } from "../../../kit/Field.tsx";
 import { NothingYet } from "../../../kit/NothingYet.tsx";
@@ -137,8 +138,11 @@ function LampMove({ state }: { readonly state: LightState }) {
       </p>
       <p className="small soft">
         From the lamp to the subject. Light that walls and snow throw back does not follow; read again once it stands.
-        Hot lamps, loose leads and water: mains off before a lamp is moved, and out of reach of wet hands.
       </p>
+      <Caution stuff="Mains and hot lamps.">
+        Switch off and let it cool before you move one; leads and lamps out of reach of wet hands, snow and anything
+        that burns. The maker's own rules and those of the place come first.
+      </Caution>
     </Section>
   );
 }

@@ -164,7 +164,7 @@ function Bar({ sceneId, page, shown }: { readonly sceneId: string; readonly page
       }
     >
       {reading ? (
-        <ReadAgainField sceneId={sceneId} onTaken={() => setReading(false)} />
+        <ReadAgainField sceneId={sceneId} onLeft={() => setReading(false)} />
       ) : (
         <>
           {plan.kind === "plan" && timeS !== undefined && (
@@ -172,9 +172,11 @@ function Bar({ sceneId, page, shown }: { readonly sceneId: string; readonly page
           )}
           <span>
             {view.askAgain ? `${view.age}: the light may have moved.` : view.age}{" "}
-            <Word inline onPress={() => setReading(true)}>
-              Read again
-            </Word>
+            {view.age !== "" && (
+              <Word inline onPress={() => setReading(true)}>
+                Read again
+              </Word>
+            )}
           </span>
         </>
       )}

@@ -152,7 +152,7 @@ function rangeWords({ range }: SceneRangeOf): string | undefined {
 export function readingWords(reading: Scene["readings"][number]["reading"]): string {
   switch (reading?.way) {
     case "time":
-      return reading.timeS.text ?? showTime({ timeS: reading.timeS.value });
+      return timeWords(reading.timeS.text) ?? showTime({ timeS: reading.timeS.value });
     case "ev":
       return reading.ev.text ?? `EV ${Number(reading.ev.value.toFixed(1))}`;
     case "ev100":
@@ -164,6 +164,11 @@ export function readingWords(reading: Scene["readings"][number]["reading"]): str
     default:
       return "read it";
   }
+}
+
+/** “1/15” as typed; whole seconds with their unit, so that 1 is not taken for a count. */
+function timeWords(text: string | undefined): string | undefined {
+  return text !== undefined && /^\d+([.,]\d+)?$/.test(text) ? `${text} s` : text;
 }
 
 const missingWords = {
