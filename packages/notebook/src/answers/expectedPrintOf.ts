@@ -23,6 +23,7 @@ import type {
   Interval,
   WantedTone,
 } from "./expectedPrintTypes.ts";
+import { flashRateOf } from "./flashRateOf.ts";
 import type { Kit } from "./kit.ts";
 import { exposureOfMid, logExposureOfPlaced, papersAskedOf } from "./papersAskedOf.ts";
 import type { PlanOf } from "./planOf.ts";
@@ -71,7 +72,7 @@ function printOf(
   const { effectiveOf, timeFor } = longExposureOf(plan);
   const slidStops = Math.log2(effectiveOf(inHandS) / effectiveOf(ledgerS));
   const wishedS = choice.flashS ?? kit.flash?.timeS ?? 0;
-  const rate = flashLamp?.rate === undefined ? null : { valueLx: flashLamp.rate.valueLx, sdLn: flashLamp.rate.sdLn };
+  const rate = flashRateOf({ flashLamp, paperBoxId: kit.paperBox?.id, exposureIndexId: kit.exposureIndex?.id }) ?? null;
   const countedS = rate === null ? 0 : wishedS;
 
   const metered = plan.answer.areas.map(({ logExposure }) => logExposure);

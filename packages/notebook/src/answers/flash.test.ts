@@ -142,3 +142,15 @@ test("steps of one's own rise by their factor, at least a second apart for the h
   expect(flashTimes({ firstS: 1, factor: Math.SQRT2, steps: 4 })).toEqual([1, 2, 3, 4]);
   expect(flashTimes({ firstS: 700, factor: 2, steps: 3 })).toEqual([700, 900, 901]);
 });
+
+test("the invented strip's densities tell its lamp's rate, in the baths it went through [demo; tone]", async () => {
+  const { notebook: demo } = await demoSheet("W31");
+  const [strip, flashLamp] = [
+    demo.shelf("test").find(({ question }) => question === "flash"),
+    demo.shelf("flashLamp")[0],
+  ];
+  if (strip === undefined || flashLamp?.rate === undefined) throw new Error("no strip");
+  const answer = flashStripAnswer({ notebook: demo, test: strip });
+  if (answer.kind !== "measured") throw new Error(answer.kind);
+  expect(Math.abs(answer.rateLx / flashLamp.rate.valueLx - 1)).toBeLessThan(0.04); // the rate was rounded for the drawn pages
+});

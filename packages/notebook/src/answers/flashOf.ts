@@ -1,4 +1,5 @@
 import type { FlashLamp, Moment } from "../records/index.ts";
+import { flashRateOf } from "./flashRateOf.ts";
 
 const nineInTen = 1.645;
 
@@ -36,22 +37,19 @@ export function flashOf({
   readonly exposureIndexId?: string | undefined;
   readonly ask: { readonly timeS: number } | { readonly lightLxS: number };
 }): FlashOf {
-  const rate = flashLamp?.rate;
-  if (rate === undefined) return { kind: "untested" };
-  const samePaper =
-    paperBoxId !== undefined && rate.paperBoxId === paperBoxId && rate.exposureIndexId === exposureIndexId;
-  const sdLn = samePaper ? (rate.stripSdLn ?? rate.sdLn) : rate.sdLn;
+  const rate = flashRateOf({ flashLamp, paperBoxId, exposureIndexId });
+  if (flashLamp?.rate === undefined || rate === undefined) return { kind: "untested" };
   const timeS = "timeS" in ask ? ask.timeS : ask.lightLxS / rate.valueLx;
   const lightLxS = timeS * rate.valueLx;
   return {
     kind: "tested",
     timeS,
-    rangeS: rangeOf(timeS, sdLn),
+    rangeS: rangeOf(timeS, rate.sdLn),
     lightLxS,
-    lightRangeLxS: rangeOf(lightLxS, rate.sdLn),
-    samePaper,
-    testId: rate.testId,
-    foundAt: rate.foundAt,
+    lightRangeLxS: rangeOf(lightLxS, flashLamp.rate.sdLn),
+    samePaper: rate.samePaper,
+    testId: flashLamp.rate.testId,
+    foundAt: flashLamp.rate.foundAt,
   };
 }
 

@@ -1,6 +1,7 @@
 import { type DrawPapersInput, type ExpectCurve, widthForRange } from "@captray/science/tone";
 import type { PaperBox, Scene } from "../records/index.ts";
 import type { MeasuredCurve } from "./expectedPrintTypes.ts";
+import { flashRateOf } from "./flashRateOf.ts";
 import type { Kit } from "./kit.ts";
 import type { PlanOf } from "./planOf.ts";
 
@@ -36,7 +37,7 @@ export function papersAskedOf({
   readonly plan: Planned;
   readonly measured?: MeasuredCurve | undefined;
 }): PapersAsked {
-  const { scene, exposureIndex, paperBox, recipe, flashLamp } = kit;
+  const { scene, exposureIndex, paperBox, recipe } = kit;
   const { exposureIndexSdStops } = plan.input.paper;
   const isNegative = (scene.result ?? exposureIndex?.result) === "negative";
   const finish = paperBox?.finish ?? "gloss";
@@ -58,7 +59,7 @@ export function papersAskedOf({
   const known =
     measured !== undefined && "fit" in measured
       ? { fit: measured.fit }
-      : { paper, curve: { ...curveOf(scene, paperBox, finish), ...flashOf(flashLamp), ...measured?.curve } };
+      : { paper, curve: { ...curveOf(scene, paperBox, finish), ...flashOf(kit), ...measured?.curve } };
   const zero = logExposureOfPlaced(plan);
   return {
     key: JSON.stringify([asked, known, zero]),
@@ -105,8 +106,9 @@ function curveOf(scene: Scene, box: PaperBox | undefined, finish: NonNullable<Pa
   return range === undefined ? {} : { width: { value: widthForRange({ range, finish }), sd: STATED_RANGE_SD } };
 }
 
-function flashOf(lamp: Kit["flashLamp"]): ExpectCurve {
-  return lamp?.rate === undefined ? {} : { fr: { value: lamp.rate.valueLx, sd: lamp.rate.sdLn } };
+function flashOf({ flashLamp, paperBox, exposureIndex }: Kit): ExpectCurve {
+  const rate = flashRateOf({ flashLamp, paperBoxId: paperBox?.id, exposureIndexId: exposureIndex?.id });
+  return rate === undefined ? {} : { fr: { value: rate.valueLx, sd: rate.sdLn } };
 }
 
 /** Bare surfaces flare more; where nobody counted them, old thin glass is taken to be bare. */

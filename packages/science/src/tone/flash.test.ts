@@ -149,6 +149,25 @@ test("steps like the bare one, or changed the wrong way, say nothing; without an
   expect(telling.used).toBe(1);
 });
 
+test("one step alone: its doubt and the bare one's, by the slope of the curve there [forward: slope by differences]", () => {
+  const found = flashRateFromDensities({
+    process: "negative",
+    bareDensity: 0.15,
+    steps: [{ timeS: 30, density: 0.55 }],
+  });
+  const { bareDensity } = flashThreshold({ process: "negative" });
+  const at = (flashLxS: number) =>
+    forward({
+      curve: { phi: 1e-5, fr: 1 },
+      sheets: [{ process: "negative", flashS: flashLxS }],
+      patches: [{ sheet: 0, kind: "image", logExposure: -30 }],
+    }).density[0] ?? Number.NaN;
+  const lxS = found.rateLx * 30;
+  expectClose(at(lxS) - bareDensity, 0.4, 1e-4);
+  const slope = (at(lxS * 1.001) - at(lxS / 1.001)) / (2 * Math.log(1.001));
+  expectClose(found.stripSdLn, (Math.SQRT2 * 0.02) / slope, 1e-3); // ±0.1 %: slopes over a step of 0.01 in D
+});
+
 test("the seconds of a flash do not hang on where the curve lies: strip and plan move together [by hand: both go with 10^x50]", () => {
   const seconds = [0.5, 2].map((exposureIndex) => {
     const paper = { exposureIndex };

@@ -31,7 +31,7 @@ const TELLS_AT = 2;
  * What a flash lamp gives the paper a second, from the measured densities of a flash strip.
  *
  * Formula  of each step the exposure whose density differs as much from the bare one: r = H / t; mean of ln r, each weighted by
- *          (∂D/∂ln H)² / (2 σ_D²); the paper's doubt by √(j Σ jᵀ) on that mean.
+ *          (∂D/∂ln H)² / σ_D²; the bare one's σ_D moves all steps together; the paper's doubt by √(j Σ jᵀ) on that mean.
  * Units    times in s; densities have none; r in lx·s a second; doubts of natural logarithms.
  * Holds    for steps that differ from the bare one by twice their doubt, in the direction light works, and by less than the paper's reach.
  * Error    the differences are read off the curve: a curve too wide by a tenth moves r by about a tenth.
@@ -70,7 +70,7 @@ export function flashRateFromDensities(input: FlashRateFromDensitiesInput): Flas
     const beyond = middle.bare + change + sign * doubt;
     if (beyond <= middle.reach.lightest || beyond >= middle.reach.darkest) return [];
     const slope = 0.02 / (middle.lnOf(change + 0.01 * sign) - middle.lnOf(change - 0.01 * sign));
-    return [{ timeS, change, weight: (slope / doubt) ** 2 }];
+    return [{ timeS, change, slope, weight: (slope / densitySd) ** 2 }];
   });
   if (telling.length === 0) throw new OutOfDomain("tooFew", { steps: 0, least: 1 }, "steps");
   const weight = telling.reduce((sum, step) => sum + step.weight, 0);
@@ -78,7 +78,8 @@ export function flashRateFromDensities(input: FlashRateFromDensitiesInput): Flas
     const { lnOf } = exposures(whole);
     return telling.reduce((sum, step) => sum + step.weight * (lnOf(step.change) - Math.log(step.timeS)), 0) / weight;
   };
-  const stripSdLn = 1 / Math.sqrt(weight);
+  const byBare = telling.reduce((sum, step) => sum + step.weight / step.slope, 0) / weight;
+  const stripSdLn = Math.hypot(1 / Math.sqrt(weight), byBare * densitySd);
   return {
     rateLx: Math.exp(meanLn(basis.curve)),
     sdLn: Math.hypot(stripSdLn, flashDoubt(meanLn, basis)),

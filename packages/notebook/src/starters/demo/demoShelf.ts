@@ -349,16 +349,19 @@ function writeFlashStrip(
     createdAt: onDay(30, 17, 34),
     notes: "A strip cut from a spoilt corner of Box C. The card was drawn by a step at each count.",
   };
-  const levels = flashSteps
-    .filter(({ timeS }) => timeS > 0)
-    .map((step) => ({ ...step, id: journal.idAt(onDay(30, 17, 34)) }));
+  const levels = flashSteps.map((step) => ({ ...step, id: journal.idAt(onDay(30, 17, 34)) }));
+  const lit = levels.filter(({ timeS }) => timeS > 0);
   for (const { timeS, id: levelId } of levels) planned[`levels.${levelId}.plannedS`] = timeS;
   journal.write(onDay(30, 17, 34), "flash strip planned", [{ id: id.flashStrip, kind: "test", set: planned }]);
-  journal.write(onDay(30, 17, 41), "flash strip given", [
+  const given = onDay(30, 17, 41);
+  journal.write(given, "flash strip given", [
     {
       id: id.flashStrip,
       kind: "test",
-      set: Object.fromEntries(levels.map(({ timeS, id: levelId }) => [`levels.${levelId}.givenS`, timeS])),
+      set: {
+        doneAt: given,
+        ...Object.fromEntries(lit.map(({ timeS, id: levelId }) => [`levels.${levelId}.givenS`, timeS])),
+      },
     },
   ]);
   const seen = onDay(30, 18, 50);
@@ -366,8 +369,11 @@ function writeFlashStrip(
     {
       id: id.flashStrip,
       kind: "test",
-      // From 4 s on the strip is lighter than its bare end.
-      set: { leastSeen: levels.filter(({ timeS }) => timeS >= 4).length, doneAt: seen },
+      // From 4 s on, the third step, the strip is lighter than its bare end.
+      set: {
+        leastSeen: lit.findIndex(({ timeS }) => timeS >= 4) + 1,
+        ...Object.fromEntries(levels.map(({ density, id: levelId }) => [`levels.${levelId}.density`, density])),
+      },
     },
     {
       id: id.flashLamp,
