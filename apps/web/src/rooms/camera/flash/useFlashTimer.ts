@@ -98,6 +98,22 @@ export function useFlashTimer({
   // What was restored, or ran out while the page was away, is written down as it now stands.
   useEffect(() => write(latest.current), [write]);
 
+  // Another tab at the same lamp: whoever pressed last is shown in both, and only that one writes.
+  const latestMoves = useRef(movesS);
+  latestMoves.current = movesS;
+  useEffect(() => {
+    const elsewhere = (event: StorageEvent) => {
+      if (event.key !== mirrored || event.newValue === null) return;
+      const held = readFlashMirror(mirror.read(mirrored), latestMoves.current);
+      if (held === null || JSON.stringify(held.state) === JSON.stringify(latest.current)) return;
+      latest.current = held.state;
+      setNowMs(clock.nowMs());
+      setState(held.state);
+    };
+    window.addEventListener("storage", elsewhere);
+    return () => window.removeEventListener("storage", elsewhere);
+  }, [mirrored]);
+
   const live = isLive(state);
   useEffect(() => {
     if (!live) return;
