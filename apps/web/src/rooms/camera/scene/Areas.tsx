@@ -3,6 +3,7 @@ import { type ReactNode, useState } from "react";
 import { Button } from "../../../kit/Button.tsx";
 import { Field } from "../../../kit/Field.tsx";
 import { PlainField } from "../../../kit/PlainField.tsx";
+import { useDesk } from "../../../kit/useDesk.ts";
 import { useSettled } from "../../../kit/useSettled.ts";
 import { Word } from "../../../kit/Word.tsx";
 import { ReadingFields } from "./AreasReading.tsx";
@@ -29,14 +30,14 @@ export interface AreasProps {
 /** The areas of a scene: chips three to a row, on a desk a table; one opens to be read, placed, moved or taken out. */
 export function Areas({ sceneId, areas, printOf }: AreasProps) {
   const [open, setOpen] = useState<string | undefined>(undefined);
+  const desk = useDesk();
   const turn = (id: string) => setOpen(id === open ? undefined : id);
   const chosen = areas.find((area) => area.id === open);
   const placed = areas.find((area) => area.isGround);
   const shared = { areas, open, onTurn: turn, printOf, from: placed === undefined ? "the mean" : placed.name };
   return (
     <>
-      <AreaChips {...shared} />
-      <AreaTable {...shared} />
+      {desk ? <AreaTable {...shared} /> : <AreaChips {...shared} />}
       {chosen !== undefined && <AreaOpen key={chosen.id} sceneId={sceneId} area={chosen} areas={areas} />}
       {open === "new" && <NewArea sceneId={sceneId} areas={areas} onAdded={() => setOpen(undefined)} />}
     </>
@@ -110,7 +111,7 @@ function AreaTable({ areas, open, onTurn, printOf, from }: AreaListProps) {
                 </button>
               </th>
               <td className="Camera-AreaTable-said">{area.said}</td>
-              <td title={area.standing}>{area.isGround ? "0" : area.fromGround}</td>
+              <td>{area.isGround ? (area.placeStops === 0 ? "0" : `0, ${area.standing}`) : area.standing}</td>
               {printOf !== undefined && (
                 <td>
                   <span className="Camera-AreaTable-print">
@@ -276,7 +277,7 @@ function NewArea(props: {
         }}
         waits={name.trim() === "" ? "a name" : undefined}
       >
-        Add it, to be read later
+        Read it later
       </Button>
     </div>
   );

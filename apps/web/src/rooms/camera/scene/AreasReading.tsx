@@ -82,11 +82,7 @@ export function ReadingFields({ label, start, acts }: ReadingFieldsProps) {
           />
         )}
       </div>
-      {!open && (
-        <Word onPress={() => setOpen(true)} spoken={`${label}: read in another way`}>
-          {frameWords(texts)}read in another way
-        </Word>
-      )}
+      {!open && <Word onPress={() => setOpen(true)}>{frameWords(texts)}read in another way</Word>}
       <div className="Camera-ReadingFields-acts">
         {acts.map((act) => (
           <Button
