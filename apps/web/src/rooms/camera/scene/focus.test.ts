@@ -86,7 +86,7 @@ describe("the skiff set up", () => {
     expect(rows.find(({ way }) => way === "magnification")?.value).toBe("0.181, 1 to 5.5");
     const inFeet = focusRows({ found, format: undefined, lengthUnit: "inch" });
     expect(inFeet.find(({ way }) => way === "subjectDistance")?.value).toBe("4.50 ft");
-    expect(setUpWords({ ...kit, focus: found, sharp: sharpOf(kit), lengthUnit: "mm" })).toBe(
+    expect(setUpWords({ scene: kit.scene, lens: kit.lens, focus: found, sharp: sharpOf(kit), lengthUnit: "mm" })).toBe(
       "210 mm at f/11.4, subject at 1.37 m",
     );
   });
