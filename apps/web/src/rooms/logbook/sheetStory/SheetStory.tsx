@@ -8,13 +8,17 @@ import { goTo } from "../../../kit/goTo.ts";
 import { LedgerOfPlan } from "../../../kit/ledgerOfPlan/LedgerOfPlan.tsx";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
 import { Page } from "../../../kit/Page.tsx";
+import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
+import { FilledSide } from "../../../kit/sides/FilledSide.tsx";
 import { Word } from "../../../kit/Word.tsx";
 import { useLight } from "../../../look/light.ts";
-import { dayWords, timeWords } from "../logbookWords.ts";
+import { dayWords, givenWords, timeWords } from "../logbookWords.ts";
 import type { FrozenLedger } from "./frozenLedger.ts";
+import { Swapped } from "./Swapped.tsx";
 import type { StoryView } from "./storyView.ts";
 import { useSheetStory } from "./useSheetStory.ts";
+import { WayOfSheet } from "./WayOfSheet.tsx";
 import "./SheetStory.css";
 
 /** Everything known of one sheet, on one page. */
@@ -27,7 +31,9 @@ export function SheetStory({
   readonly sheet: Sheet;
   readonly closeTo?: string;
 }) {
-  const { view, ledger, older, setNotes, setLabel, date, putAway } = useSheetStory({ notebook, sheet });
+  const { view, ledger, older, setNotes, setLabel, putAway, ...story } = useSheetStory({ notebook, sheet });
+  const { date, toSide, blocked, unblock, owed, intoTheTrays, backIn } = story;
+  const [swapping, setSwapping] = useState(false);
   return (
     <Page
       title={[view.code, view.subject].filter(Boolean).join(" ")}
@@ -56,7 +62,28 @@ export function SheetStory({
           )}
         </div>
         <Section head="Its way">
-          <Way view={view} onDate={date} />
+          <WayOfSheet view={view} sheet={sheet} acts={{ date, toSide }} />
+          {blocked !== undefined && <FilledSide {...blocked} onDone={unblock} />}
+          {owed && (
+            <ProblemNote
+              head="Flash is still owed"
+              ways={
+                <>
+                  <Button onPress={() => intoTheTrays(true)}>Flashed now, then into the trays</Button>
+                  <Button onPress={() => intoTheTrays(false)}>Into the trays without it</Button>
+                </>
+              }
+            >
+              {givenWords(view.flashOwedS ?? 0)} of flash were planned for after the exposure, before the first bath. In
+              the first bath it is too late.
+            </ProblemNote>
+          )}
+          {sheet.takenOutAt !== undefined && (
+            <p className="say">
+              Taken out of its holder on {dayWords({ moment: sheet.takenOutAt, nowMs: Date.now() })},{" "}
+              {timeWords({ moment: sheet.takenOutAt })}. <Word onPress={backIn}>It is still in it</Word>
+            </p>
+          )}
         </Section>
         <Section head="Notes">
           <Notes key={sheet.id} notes={sheet.notes ?? ""} onNotes={setNotes} />
@@ -75,6 +102,13 @@ export function SheetStory({
               ))}
             </ul>
           </Section>
+        )}
+        {swapping ? (
+          <Swapped notebook={notebook} sheet={sheet} onDone={() => setSwapping(false)} />
+        ) : (
+          <p>
+            <Word onPress={() => setSwapping(true)}>It was swapped with another sheet</Word>
+          </p>
         )}
         {sheet.removedAt === undefined && (
           <Word
@@ -152,34 +186,6 @@ function Facts({
         </div>
       )}
     </dl>
-  );
-}
-
-function Way({ view, onDate }: { readonly view: StoryView; readonly onDate: (step: string, word: string) => void }) {
-  return (
-    <ol className="Logbook-Way" aria-label="The way of the sheet">
-      {view.way.map(({ step, when, word, text, planned }) => (
-        <li key={step} data-done>
-          <span className="Logbook-Way-when">{when}</span>
-          <span className="Logbook-Way-pin" />
-          <span className="Logbook-Way-text">
-            <b>{word}</b> {text}
-          </span>
-          <span className="Logbook-Way-planned">{planned}</span>
-        </li>
-      ))}
-      {view.next.map(({ step, word }) => (
-        <li key={step}>
-          <span className="Logbook-Way-when">to come</span>
-          <span className="Logbook-Way-pin" />
-          <span className="Logbook-Way-text">
-            <Word onPress={() => onDate(step, word)} spoken={`${word}: now`}>
-              {word} now
-            </Word>
-          </span>
-        </li>
-      ))}
-    </ol>
   );
 }
 

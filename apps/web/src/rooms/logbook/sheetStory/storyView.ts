@@ -25,6 +25,13 @@ export interface WayStep {
   readonly done: boolean;
 }
 
+/** A step that has no date. */
+export interface ComingStep {
+  readonly step: StepDate;
+  readonly word: string;
+  readonly planned: string;
+}
+
 /** A sheet's whole story in words. */
 export interface StoryView {
   readonly code: string;
@@ -37,14 +44,19 @@ export interface StoryView {
   readonly mishaps: readonly string[];
   readonly way: readonly WayStep[];
   /** What can be dated next, with a press. */
-  readonly next: readonly { readonly step: StepDate; readonly word: string }[];
+  readonly next: readonly ComingStep[];
+  /** The other steps without a date: rarer, and one press further away. */
+  readonly rarer: readonly ComingStep[];
+  /** Exposed, and the flash that was planned for after it is still to be given, in seconds. */
+  readonly flashOwedS: number | null;
   readonly atTheCap: boolean;
   readonly canGoAgain: boolean;
   /** A flash is planned that the sheet has not had, and it can still have it. */
   readonly flashToGive: boolean;
 }
 
-const steps: readonly { readonly step: StepDate; readonly word: string }[] = [
+/** The steps of the way in the words of the page. */
+export const stepWords: readonly { readonly step: StepDate; readonly word: string }[] = [
   { step: "loadedAt", word: "Loaded" },
   { step: "flashedAt", word: "Flashed" },
   { step: "exposedAt", word: "Exposed" },
@@ -86,7 +98,8 @@ export function storyView({
       peek,
       nowMs,
     ),
-    next: nextSteps(sheet),
+    ...comingSteps(sheet),
+    flashOwedS: state === "flashOwed" ? (sheet.flashPlanned?.timeS ?? null) : null,
     atTheCap:
       openings.length === 0 && sheet.exposedAt === undefined && sheet.planned !== undefined && state !== "discarded",
     flashToGive:
@@ -200,7 +213,7 @@ function wayOf(
   const holder = find(peek, sheet.holderSide?.holderId, "holder");
   const side = holder?.sides.find(({ id }) => id === sheet.holderSide?.sideId);
   let formerDay = "";
-  return steps
+  return stepWords
     .flatMap(({ step, word }) => {
       const moment: Moment | undefined = sheet[step];
       return moment ? [{ step, word, moment }] : [];
@@ -245,15 +258,25 @@ function stepText(
   }
 }
 
-/** Only what can come next is offered: the next step of the way, and the two ends. */
-function nextSteps(sheet: Sheet): StoryView["next"] {
+/** What most likely comes next stands open; every other step without a date can be told too, in whatever order. */
+function comingSteps(sheet: Sheet): Pick<StoryView, "next" | "rarer"> {
+  const likely = likelySteps(sheet);
+  const coming = stepWords
+    .filter(({ step }) => sheet[step] === undefined)
+    .map(({ step, word }) => ({ step, word, planned: stepText(step, sheet, [], "").planned }));
+  return {
+    next: coming.filter(({ step }) => likely.includes(step)),
+    rarer: coming.filter(({ step }) => !likely.includes(step)),
+  };
+}
+
+function likelySteps(sheet: Sheet): readonly StepDate[] {
   if (sheet.keptAt || sheet.discardedAt) return [];
-  const offered: StepDate[] = sheet.exposedAt
-    ? [sheet.inProcessAt ? (sheet.dryingAt ? "keptAt" : "dryingAt") : "inProcessAt", "discardedAt"]
-    : sheet.loadedAt
-      ? []
-      : ["loadedAt"];
-  return steps.filter(({ step }) => offered.includes(step));
+  const flash: StepDate[] = sheet.flashPlanned && !sheet.flashedAt && !sheet.inProcessAt ? ["flashedAt"] : [];
+  if (!sheet.exposedAt) return sheet.loadedAt ? flash : [...flash, "loadedAt"];
+  if (!sheet.inProcessAt) return [...flash, "inProcessAt", "discardedAt"];
+  if (!sheet.dryingAt) return ["dryingAt", "discardedAt"];
+  return ["measuredAt", "keptAt", "discardedAt"];
 }
 
 function find<K extends AnyRecord["kind"]>(

@@ -1,6 +1,7 @@
 import type { SheetCard } from "@captray/notebook/journal";
 import type { AnyRecord, Mishap } from "@captray/notebook/records";
 import { mishapWords } from "../../../kit/mishapWords.ts";
+import { sideWords } from "../../../kit/sideWords.ts";
 import { dayWords, givenWords, stateWords } from "../logbookWords.ts";
 
 /** One line of the list of sheets. */
@@ -63,7 +64,9 @@ function rowOf(card: SheetCard, peek: ViewInput["peek"], nowMs: number): SheetRo
     id: card.id,
     code: card.code === "" ? "no code" : card.code,
     what: whatFor(card, peek),
-    more: [moment ? dayWords({ moment, nowMs }) : "", stateWords[card.state], ...wrong].filter(Boolean).join(", "),
+    more: [moment ? dayWords({ moment, nowMs }) : "", stateWords[card.state], sideOf(card, peek), ...wrong]
+      .filter(Boolean)
+      .join(", "),
     time:
       givenS !== undefined
         ? givenWords(givenS)
@@ -72,6 +75,14 @@ function rowOf(card: SheetCard, peek: ViewInput["peek"], nowMs: number): SheetRo
           : "no time yet",
     given: givenS !== undefined,
   };
+}
+
+/** Where it lies, or is to be loaded, as long as it is in no tray. */
+function sideOf({ state, takenOut, links }: SheetCard, peek: ViewInput["peek"]): string {
+  const there = ["blank", "loaded", "flashed", "exposed", "flashOwed"].includes(state) && !takenOut;
+  const holder = there && links.holderId ? peek(links.holderId) : undefined;
+  if (holder?.kind !== "holder") return "";
+  return sideWords({ holder, side: holder.sides.find(({ id }) => id === links.sideId) });
 }
 
 /** What the sheet was for: its subject; where nobody said, what it was made with. */
