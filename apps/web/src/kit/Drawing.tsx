@@ -1,4 +1,5 @@
 import { type Drawing as Picture, paintOf, type Shape } from "@captray/drawings/shapes";
+import { memo } from "react";
 
 /** A drawing of our own: its shapes, and the sentence that gives its numbers. `inMm`: 1 of it is 1 mm, where there is room. */
 export function Drawing({ drawing, inMm = false }: { readonly drawing: Picture; readonly inMm?: boolean }) {
@@ -22,7 +23,8 @@ export function Drawing({ drawing, inMm = false }: { readonly drawing: Picture; 
   );
 }
 
-function Mark({ shape }: { readonly shape: Shape }) {
+// A shape that is the same object as before is not drawn anew.
+const Mark = memo(function Mark({ shape }: { readonly shape: Shape }) {
   switch (shape.kind) {
     case "path":
       return (
@@ -85,4 +87,4 @@ function Mark({ shape }: { readonly shape: Shape }) {
         </text>
       );
   }
-}
+});

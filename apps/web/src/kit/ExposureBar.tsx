@@ -11,8 +11,9 @@ export interface BarPart {
 
 export interface ExposureBarProps {
   /** The figures of the time, "25" or "1:20"; nothing while there is no answer yet. */
-  readonly time?: string | undefined;
-  readonly unit?: string;
+  readonly time?: ReactNode;
+  /** Left out where the time brings its own. */
+  readonly unit?: string | undefined;
   /** How it is done, how sure it is, how old the reading is. */
   readonly children: ReactNode;
   /** On wide pages also how the time is given, and what flash; narrow ones say it further up. */
@@ -22,7 +23,7 @@ export interface ExposureBarProps {
 }
 
 /** The answer, always in sight: a dark bar at the foot of the Camera room. */
-export function ExposureBar({ time, unit = "s", children, parts, action }: ExposureBarProps) {
+export function ExposureBar({ time, unit, children, parts, action }: ExposureBarProps) {
   const place = useSyncExternalStore(footPlace.follow, footPlace.now);
   if (place === undefined) return null;
   return createPortal(
@@ -36,7 +37,7 @@ export function ExposureBar({ time, unit = "s", children, parts, action }: Expos
         {time !== undefined && (
           <p className="Kit-ExposureBar-time">
             {time}
-            <small> {unit}</small>
+            {unit !== undefined && <small> {unit}</small>}
           </p>
         )}
         <div className="Kit-ExposureBar-how">{children}</div>

@@ -1,4 +1,4 @@
-import { type CSSProperties, type KeyboardEvent, type ReactNode, useId } from "react";
+import { type CSSProperties, type KeyboardEvent, memo, type ReactNode, useId } from "react";
 import { keyMove } from "./scaleKeys.ts";
 import "./Scale.css";
 
@@ -42,7 +42,7 @@ export interface ScaleProps {
 export function Scale(props: ScaleProps) {
   const { label, aside, value, least, most, leastPx, mostPx, onSlide, onSettle } = props;
   const id = useId();
-  const place = (at: number) => leastPx + ((at - least) / (most - least)) * (mostPx - leastPx);
+  const place = placer(props);
   const within = Math.min(most, Math.max(least, value));
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
@@ -59,13 +59,7 @@ export function Scale(props: ScaleProps) {
         {aside !== undefined && <span className="small soft">{aside}</span>}
       </div>
       <div className="Kit-Scale-body" style={body}>
-        <span className="Kit-Scale-track" aria-hidden="true">
-          {props.ticks.map(({ at, words }) => (
-            <i key={at} data-long={words !== undefined || undefined} style={{ insetInlineStart: `${place(at)}px` }}>
-              {words !== undefined && <span>{words}</span>}
-            </i>
-          ))}
-        </span>
+        <Track ticks={props.ticks} least={least} most={most} leastPx={leastPx} mostPx={mostPx} />
         <input
           id={id}
           type="range"
@@ -91,4 +85,24 @@ export function Scale(props: ScaleProps) {
       </div>
     </div>
   );
+}
+
+type Ends = Pick<ScaleProps, "least" | "most" | "leastPx" | "mostPx">;
+
+// The marks stay while the thumb glides over them.
+const Track = memo(function Track({ ticks, ...ends }: Ends & Pick<ScaleProps, "ticks">) {
+  const place = placer(ends);
+  return (
+    <span className="Kit-Scale-track" aria-hidden="true">
+      {ticks.map(({ at, words }) => (
+        <i key={at} data-long={words !== undefined || undefined} style={{ insetInlineStart: `${place(at)}px` }}>
+          {words !== undefined && <span>{words}</span>}
+        </i>
+      ))}
+    </span>
+  );
+});
+
+function placer({ least, most, leastPx, mostPx }: Ends): (at: number) => number {
+  return (at) => leastPx + ((at - least) / (most - least)) * (mostPx - leastPx);
 }

@@ -43,9 +43,9 @@ export function wantedShapes(input: ToneDrawingInput, places: Places): Shape[] {
   return shapes;
 }
 
-/** Left or right, above or below its line: the first place that neither the curve, a square nor other words need. */
+/** Left or right, above or below its line: the first place that neither the curve, its doubt nor other words need. */
 function freeBox(
-  { letterPx, curve, areas, kind }: ToneDrawingInput,
+  { letterPx, curve, kind }: ToneDrawingInput,
   { left, right, top, axisY, x, y, fromStops, toStops }: Places,
   {
     at,
@@ -72,10 +72,6 @@ function freeBox(
         const [curveY, low, high] = [y(point.density), y(point.low), y(point.high)];
         if (curveY > boxY - 2 && curveY < boxY + height + 2) cost += 4;
         else if (Math.max(low, high) > boxY && Math.min(low, high) < boxY + height) cost += 0.5;
-      }
-      for (const area of areas) {
-        const square = { x: x(area.stops) - 9, y: y(area.density) - 9, width: 18, height: 18 };
-        if (overlaps(box, square)) cost += 6;
       }
       if (best === undefined || cost < best.cost) best = { box, cost };
     }

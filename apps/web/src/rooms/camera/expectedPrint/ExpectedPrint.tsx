@@ -1,8 +1,8 @@
-import { type Across, acrossOf, toneDrawing } from "@captray/drawings/tone";
+import { type Across, acrossOf, toneDrawing, toneGround } from "@captray/drawings/tone";
 import type { Kit, PlanOf, ExpectedPrint as Print } from "@captray/notebook/answers";
 import { messageOf } from "@captray/science/errors";
 import { showTime } from "@captray/science/notation";
-import { useMemo } from "react";
+import { memo, useMemo, useRef } from "react";
 import { Choice } from "../../../kit/Choice.tsx";
 import { Drawing } from "../../../kit/Drawing.tsx";
 import { EyeStrip } from "../../../kit/EyeStrip.tsx";
@@ -50,19 +50,30 @@ function Figure({ part, print, plan }: { readonly part: PrintPart; readonly prin
   const [widthPx, letterPx, place] = useRoomFor();
   // Until it is measured, as on a phone.
   const room = { widthPx: widthPx > 0 ? widthPx : 358, letterPx };
-  const asked: PrintDrawing = printDrawing({ print, of: printOfWords(kit) });
+  const curve = useSteady(print.curve);
+  const asked: PrintDrawing = printDrawing({ print: { ...print, curve }, of: printOfWords(kit) });
   const input = {
     ...asked,
     ...room,
     perDensityPx: perDensity(room.widthPx, asked.kind),
     leastNameRows: room.widthPx < 440 ? 2 : 1,
   };
+  // All but the marks stays while a finger slides, and is not drawn anew.
+  const { fromStops, toStops, kind } = asked;
+  const wishes = asked.wanted.map(({ words }) => words).join();
+  const made = useRef(input);
+  made.current = input;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what the ground is made of, and not where the marks are
+  const ground = useMemo(
+    () => toneGround(made.current),
+    [curve, fromStops, toStops, kind, wishes, room.widthPx, room.letterPx],
+  );
   const across = acrossOf(input);
   const placed = plan.input.place?.area;
   return (
     <figure className="Camera-Print">
       <div ref={place} className="Camera-Print-drawing">
-        <Drawing drawing={toneDrawing(input)} />
+        <Drawing drawing={toneDrawing(input, ground)} />
       </div>
       <CapTime part={part} print={print} plan={plan} across={across} room={room} />
       <Flash part={part} print={print} room={room} />
@@ -126,19 +137,7 @@ function CapTime(props: {
         thumbWords={showTime({ timeS: inHandS })}
         valueWords={`${spokenTime({ timeS: inHandS })}, ${rangeWords(range).replace(/ s$/, "")}`}
       />
-      {isSlid && (
-        <p className="Camera-Print-row small">
-          <span className="soft">The ledger’s time is {showTime({ timeS: ledgerS })}.</span>
-          <Word
-            onPress={() => {
-              part.onTime(ledgerS);
-              part.onSettle("now");
-            }}
-          >
-            Back to it
-          </Word>
-        </p>
-      )}
+      {isSlid && <BackToLedger ledgerS={ledgerS} onTime={part.onTime} onSettle={part.onSettle} />}
     </>
   );
 }
@@ -148,6 +147,13 @@ function Flash({ part, print, room }: { readonly part: PrintPart; readonly print
   const { rate, countedS, intervalS } = print.flash;
   const { recommendation } = print;
   const advisedS = recommendation?.kind === "exposureAndFlash" ? recommendation.flashS : 0;
+  const most = Math.max(10, 2 * Math.ceil(advisedS), Math.ceil(countedS / 5) * 5);
+  const leastPx = 28;
+  const mostPx = room.widthPx - 28;
+  const ticks = useMemo(
+    () => flashTicks({ most, widthPx: mostPx - leastPx, letterPx: room.letterPx }),
+    [most, mostPx, room.letterPx],
+  );
   if (rate === null) {
     const isNeeded = recommendation?.kind === "makeAFlashStrip";
     return (
@@ -160,8 +166,6 @@ function Flash({ part, print, room }: { readonly part: PrintPart; readonly print
       </p>
     );
   }
-  const most = Math.max(10, 2 * Math.ceil(advisedS), Math.ceil(countedS / 5) * 5);
-  const [leastPx, mostPx] = [28, room.widthPx - 28];
   return (
     <>
       <Scale
@@ -176,24 +180,78 @@ function Flash({ part, print, room }: { readonly part: PrintPart; readonly print
         home={Math.round(advisedS * 10) / 10}
         onSlide={part.onFlash}
         onSettle={part.onSettle}
-        ticks={flashTicks({ most, widthPx: mostPx - leastPx, letterPx: room.letterPx })}
+        ticks={ticks}
         leastPx={leastPx}
         mostPx={mostPx}
         thumb="plate"
         thumbWords={countedS === 0 ? "none" : showTime({ timeS: countedS })}
         valueWords={intervalS === null ? "no flash" : `${spokenTime({ timeS: countedS })}, ${rangeWords(intervalS)}`}
       />
-      {testedLamps.length > 1 && testedLamps.length <= 7 && (
-        <Choice
-          label="Flash from"
-          value={kit.flashLamp?.id}
-          onChoose={part.onLamp}
-          options={testedLamps.map(({ id, name }) => ({ value: id as string, name: name || "a lamp" }))}
-        />
-      )}
-      {countedS > 0 && <Choice label="When to flash" value={when} onChoose={part.onWhen} options={whenOptions} />}
+      <FlashChoices
+        lamps={testedLamps}
+        lampId={kit.flashLamp?.id}
+        when={countedS > 0 ? when : undefined}
+        onLamp={part.onLamp}
+        onWhen={part.onWhen}
+      />
     </>
   );
+}
+
+const BackToLedger = memo(function BackToLedger(
+  props: { readonly ledgerS: number } & Pick<PrintPart, "onTime" | "onSettle">,
+) {
+  const { ledgerS, onTime, onSettle } = props;
+  return (
+    <p className="Camera-Print-row small">
+      <span className="soft">The ledger’s time is {showTime({ timeS: ledgerS })}.</span>
+      <Word
+        onPress={() => {
+          onTime(ledgerS);
+          onSettle("now");
+        }}
+      >
+        Back to it
+      </Word>
+    </p>
+  );
+});
+
+const FlashChoices = memo(function FlashChoices(
+  props: {
+    readonly lamps: PrintPart["testedLamps"];
+    readonly lampId: string | undefined;
+    /** Nothing where there is no flash. */
+    readonly when: PrintPart["when"] | undefined;
+  } & Pick<PrintPart, "onLamp" | "onWhen">,
+) {
+  const { lamps, lampId, when, onLamp, onWhen } = props;
+  return (
+    <>
+      {lamps.length > 1 && lamps.length <= 7 && (
+        <Choice
+          label="Flash from"
+          value={lampId}
+          onChoose={onLamp}
+          options={lamps.map(({ id, name }) => ({ value: id as string, name: name || "a lamp" }))}
+        />
+      )}
+      {when !== undefined && <Choice label="When to flash" value={when} onChoose={onWhen} options={whenOptions} />}
+    </>
+  );
+});
+
+/** The curve as it was, where a new answer brings the same one. */
+function useSteady(curve: Print["curve"]): Print["curve"] {
+  const held = useRef(curve);
+  const isSame =
+    held.current.length === curve.length &&
+    curve.every(({ stops, density, low, high }, place) => {
+      const was = held.current[place];
+      return was?.stops === stops && was.density === density && was.low === low && was.high === high;
+    });
+  if (!isSame) held.current = curve;
+  return held.current;
 }
 
 function NoPrint({ print }: { readonly print: Exclude<PrintPart["print"], Print | undefined> }) {

@@ -12,7 +12,7 @@ import { capital } from "./printView.ts";
 /** What the expected print asks to be known before the cap comes off, with its ways out. */
 export function PrintNotes({ shown, sceneId }: { readonly shown: PrintShown; readonly sceneId: string }) {
   const notebook = useNotebook();
-  const print = useSyncExternalStore(shown.follow, shown.now);
+  const print = useSyncExternalStore(shown.follow, shown.settled);
   const scene = useShelf("scene").find(({ id }) => id === sceneId);
   const lamp = useShelf("flashLamp").findLast(({ rate }) => rate !== undefined);
   if (print === undefined || scene === undefined) return null;

@@ -24,8 +24,6 @@ export interface PrintPart {
   readonly onTime: (timeS: number) => void;
   readonly onFlash: (flashS: number) => void;
   readonly onSettle: (when: "now" | "soon") => void;
-  /** Both at once, as advised. */
-  readonly take: (chosen: { readonly timeS: number; readonly flashS: number }) => void;
   readonly onWhen: (when: When) => void;
   readonly onLamp: (flashLampId: string) => void;
 }
@@ -48,10 +46,11 @@ export function useExpectedPrintPart({
   const [slid, setSlid] = useState<Slid>({});
   const ledgerS = plan.answer.timeS;
   const { print } = useExpectedPrint({ kit, plan, choice: slid });
+  const isSlid = slid.timeS !== undefined || slid.flashS !== undefined;
 
   useLayoutEffect(() => {
-    shown.show(print?.kind === "print" ? print : undefined);
-  }, [shown, print]);
+    shown.show(print?.kind === "print" ? print : undefined, isSlid);
+  }, [shown, print, isSlid]);
 
   const latest = useRef<Slid>(slid);
   const waiting = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
@@ -66,7 +65,7 @@ export function useExpectedPrintPart({
       ...(timeS !== undefined && { chosenTimeS: chosenTime(timeS, ledgerS) }),
       ...(flashS !== undefined && { flash: flashSet(flashS) }),
     };
-    const note = flashS === undefined ? "Cap time chosen" : timeS === undefined ? "Flash chosen" : "Advice taken";
+    const note = flashS === undefined ? "Cap time chosen" : "Flash chosen";
     notebook.change([{ id: scene.id, kind: "scene", set }], note).kept.catch(() => undefined);
   };
   const onSettle = useCallback((when: "now" | "soon") => {
@@ -87,7 +86,8 @@ export function useExpectedPrintPart({
     const when = kit.flash?.when ?? "beforeLoading";
     return { timeS: Math.round(timeS * 10) / 10, when, ...(flashLampId !== undefined && { flashLampId }), ...more };
   }
-  const writeFlash = (more: Partial<NonNullable<Scene["flash"]>>, note: string) => {
+  const write = useRef<(more: Partial<NonNullable<Scene["flash"]>>, note: string) => void>(() => undefined);
+  write.current = (more, note) => {
     const flash = flashSet(kit.flash?.timeS ?? 0, more);
     notebook.change([{ id: scene.id, kind: "scene", set: { flash } }], note).kept.catch(() => undefined);
   };
@@ -99,12 +99,11 @@ export function useExpectedPrintPart({
     onTime: useCallback((timeS) => slide({ timeS }), [slide]),
     onFlash: useCallback((flashS) => slide({ flashS }), [slide]),
     onSettle,
-    take: ({ timeS, flashS }) => {
-      slide(testedLamps.length > 0 ? { timeS, flashS } : { timeS });
-      keep.current();
-    },
-    onWhen: (when) => writeFlash({ when }, "When to flash"),
-    onLamp: (flashLampId) => writeFlash({ flashLampId: flashLampId as FlashLamp["id"] }, "Flash from another lamp"),
+    onWhen: useCallback((when) => write.current({ when }, "When to flash"), []),
+    onLamp: useCallback(
+      (flashLampId) => write.current({ flashLampId: flashLampId as FlashLamp["id"] }, "Flash from another lamp"),
+      [],
+    ),
   };
 }
 

@@ -145,20 +145,15 @@ export default function ScenePage({ id }: { readonly id: string }) {
 function Bar({ sceneId, page, shown }: { readonly sceneId: string; readonly page: Scene; readonly shown: PrintShown }) {
   const { view } = page;
   const [reading, setReading] = useState(false);
-  // While a finger slides the bar follows; the page behind it waits until the finger lifts.
-  const print = useSyncExternalStore(shown.follow, shown.now);
   const { plan } = view;
-  const timeS = plan.kind === "plan" ? (print?.time.inHandS ?? page.inHandS) : undefined;
-  const time = timeS === undefined ? undefined : figuresOf(timeS);
   const hand = page.ways === undefined ? undefined : handWords(page.ways.byHand);
   const flash = flashWords({ flash: page.kit.flash, lamp: page.kit.flashLamp });
   return (
     <ExposureBar
-      time={time?.figures}
-      {...(time === undefined ? {} : { unit: time.unit })}
+      time={plan.kind === "plan" ? <BarTime page={page} shown={shown} /> : undefined}
       parts={reading || hand === undefined ? undefined : [hand, flash]}
       action={
-        <Button main onPress={page.toTheCap} waits={time === undefined ? "a time" : undefined}>
+        <Button main onPress={page.toTheCap} waits={plan.kind === "plan" ? undefined : "a time"}>
           To the cap
         </Button>
       }
@@ -167,9 +162,7 @@ function Bar({ sceneId, page, shown }: { readonly sceneId: string; readonly page
         <ReadAgainField sceneId={sceneId} onLeft={() => setReading(false)} />
       ) : (
         <>
-          {plan.kind === "plan" && timeS !== undefined && (
-            <b>nine in ten: {rangeWords(scaled(plan.answer.timeIntervalS, timeS / plan.answer.timeS))}</b>
-          )}
+          {plan.kind === "plan" && <BarRange page={page} shown={shown} />}
           <span>
             {view.askAgain ? `${view.age}: the light may have moved.` : view.age}{" "}
             {view.age !== "" && (
@@ -182,6 +175,26 @@ function Bar({ sceneId, page, shown }: { readonly sceneId: string; readonly page
       )}
     </ExposureBar>
   );
+}
+
+/** The time in hand: while a finger slides it follows, and the page round it waits. */
+function useTimeInHand({ page, shown }: { readonly page: Scene; readonly shown: PrintShown }): number {
+  return useSyncExternalStore(shown.follow, shown.now)?.time.inHandS ?? page.inHandS;
+}
+
+function BarTime(props: { readonly page: Scene; readonly shown: PrintShown }) {
+  const { figures: shown, unit } = figuresOf(useTimeInHand(props));
+  return (
+    <>
+      {shown}
+      <small> {unit}</small>
+    </>
+  );
+}
+
+function BarRange(props: { readonly page: Scene; readonly shown: PrintShown }) {
+  const by = useTimeInHand(props) / props.page.inHandS;
+  return <b>nine in ten: {rangeWords(scaled(props.page.rangeS, by))}</b>;
 }
 
 function scaled({ low, high }: { readonly low: number; readonly high: number }, by: number) {
