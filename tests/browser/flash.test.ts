@@ -120,7 +120,51 @@ describe("flash", () => {
     await context.close();
   }, 120_000);
 
-  test("a flash owed after the exposure, no lamp tested, and dead addresses: each has its way out", async () => {
+  test("planned for after the exposure: exposed, flash owed, until it was given", async () => {
+    const { page, context, complaints } = await open({ light: "day", screen: "desk" });
+    await page.getByRole("button", { name: /demo/i }).first().click();
+    await page.getByRole("link", { name: "Camera" }).first().waitFor();
+    await at(page, "#/camera");
+    await page
+      .getByRole("link", { name: /Snow on the slip/ })
+      .first()
+      .click();
+    await page.locator(".Camera-FlashLine").getByRole("link").click();
+    await choose(page, /after the exposure/);
+    await page.getByLabel("Seconds of flash").fill("1");
+    await page.getByText(/The strip was of this very box and index/).waitFor();
+    expect(await axe({ page })).toEqual([]);
+    await big(page, "Keep it for after the exposure").click();
+    await page.getByText("Flash of 1 s, after the exposure.").waitFor();
+    await page.getByRole("button", { name: "To the cap" }).first().click();
+    await page.getByRole("heading", { name: "Cap on" }).waitFor();
+    await page.keyboard.press("b");
+    await page.getByRole("heading", { name: "Cap off" }).waitFor();
+    await page.waitForFunction(() => Number(document.querySelector("[role=timer]")?.textContent) >= 2);
+    await page.keyboard.press("b");
+    await page.getByRole("heading", { name: "Kept as given" }).waitFor();
+    await page.getByRole("link", { name: "Give the flash" }).click();
+    await page.getByText("It is exposed: before the first bath.").waitFor();
+    await at(page, "#/camera/flash");
+    await page
+      .getByRole("link", { name: /its flash/ })
+      .first()
+      .click();
+    await big(page, "Give it now").click();
+    await big(page, /Red light, then the lamp/).click();
+    await page.getByRole("heading", { name: "Lamp off" }).waitFor();
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { name: "Lamp off now" }).waitFor();
+    await page.keyboard.press("b");
+    await page.getByText(/Straight into the first bath/).waitFor();
+    await big(page, /The page of/).click();
+    await page.getByText(/plan 1 s after the exposure, given/).waitFor();
+    await expect.poll(() => page.getByText(/flash owed/).count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  }, 120_000);
+
+  test("no lamp tested, a copied set-up, and dead addresses: each has its way out", async () => {
     const { page, context } = await open({ light: "day", screen: "desk", at: "#/camera/flash" });
     await page.getByRole("button", { name: "Set up a lamp for flash" }).waitFor();
     for (const dead of ["nothing", "strip/nothing", "run/nothing", "for/nothing", "give/nothing"]) {

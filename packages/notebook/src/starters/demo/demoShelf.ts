@@ -378,8 +378,18 @@ function writeFlashStrip(
     {
       id: id.flashLamp,
       kind: "flashLamp",
-      // 4 s are give or take half a second.
-      set: { rate: { valueLx: 0.248, sdLn: 0.076, testId: id.flashStrip, foundAt: seen } },
+      set: {
+        rate: {
+          valueLx: 0.248,
+          sdLn: 0.12,
+          // On this paper 4 s are give or take half a second.
+          stripSdLn: 0.076,
+          paperBoxId: id.boxC,
+          exposureIndexId: id.positiveC,
+          testId: id.flashStrip,
+          foundAt: seen,
+        },
+      },
     },
   ]);
 }

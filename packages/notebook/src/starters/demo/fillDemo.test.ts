@@ -240,7 +240,7 @@ describe("the invented notebook", () => {
       steps: flashSteps.slice(1),
     });
     expect(lamp?.rate?.valueLx).toBeCloseTo(told.rateLx, 2);
-    expect(Math.exp(nineInTen * (lamp?.rate?.sdLn ?? 0)) * 4 - 4).toBeCloseTo(0.5, 1);
+    expect(Math.exp(nineInTen * (lamp?.rate?.stripSdLn ?? 0)) * 4 - 4).toBeCloseTo(0.5, 1);
     expect(strip?.levels.map(({ givenS = 0 }) => givenS)).toEqual(flashSteps.map(({ timeS }) => timeS));
     const flashLxS = (lamp?.rate?.valueLx ?? 0) * (sheet("W31").flashPlanned?.timeS ?? 0);
     const midLxS = 8.12 / 1.4;

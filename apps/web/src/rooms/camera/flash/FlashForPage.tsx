@@ -148,13 +148,15 @@ function PlanFlash({ scene, sheet }: { readonly scene: Scene | undefined; readon
   const keep = (): string | undefined => {
     if (timeS === undefined || lamp === undefined) return undefined;
     const flashPlanned = { timeS, flashLampId: lamp.id, when };
-    if (sheet !== undefined) {
-      change([{ id: sheet.id, kind: "sheet", set: { flashPlanned } }], `${sheet.code ?? "Sheet"}: flash planned`);
-      return sheet.id;
-    }
-    if (scene !== undefined)
-      change([{ id: scene.id, kind: "scene", set: { flash: flashPlanned } }], "Flash for the scene");
-    return undefined;
+    // At the cap a sheet takes over what its scene wishes: both say the same until it is exposed.
+    const ofScene =
+      scene === undefined || isExposed ? [] : [{ id: scene.id, kind: "scene" as const, set: { flash: flashPlanned } }];
+    const ofSheet = sheet === undefined ? [] : [{ id: sheet.id, kind: "sheet" as const, set: { flashPlanned } }];
+    change(
+      [...ofSheet, ...ofScene],
+      sheet?.code === undefined ? "Flash for the scene" : `${sheet.code}: flash planned`,
+    );
+    return sheet?.id;
   };
   const give = () => {
     if (timeS === undefined || lamp === undefined) return;

@@ -24,7 +24,7 @@ import { secondsWords } from "../capPage/capWords.ts";
 import { FlashCautions } from "./FlashCautions.tsx";
 import { FlashStripDrawing } from "./FlashStripDrawing.tsx";
 import { readDensity, readFlashTime } from "./flashForms.ts";
-import { lampOf, levelsAgain, paperSet, rateSets, testWith } from "./flashRecords.ts";
+import { lampOf, levelsAgain, paperSet, rateSets, rateWithout, testWith } from "./flashRecords.ts";
 import { basisWords, dayOf, lampName, lightRange, two, verdictWords } from "./flashWords.ts";
 import { newStrip, paperOf } from "./newStrip.ts";
 import { useFlashNotebook } from "./useFlashNotebook.ts";
@@ -57,7 +57,7 @@ export default function FlashStripPage({ id }: { readonly id: string }) {
 }
 
 function Strip({ strip }: { readonly strip: Test }) {
-  const { finds, change } = useFlashNotebook();
+  const { finds, strips, change } = useFlashNotebook();
   const lamp = lampOf(finds, strip.flashLampId);
   const isGiven = strip.doneAt !== undefined;
   return (
@@ -86,7 +86,7 @@ function Strip({ strip }: { readonly strip: Test }) {
             change(
               [
                 { id: strip.id, kind: "test", set: { removedAt: { ...momentNow() } } },
-                ...rateSets({ notebook: finds, test: { ...strip, levels: [] }, now: momentNow() }),
+                ...rateWithout({ notebook: finds, strip, strips, now: momentNow() }),
               ],
               "Flash strip put away",
             );

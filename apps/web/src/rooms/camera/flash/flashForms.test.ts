@@ -1,7 +1,17 @@
 import { kinds, newId, type RecordId } from "@captray/notebook/records";
 import { expect, test } from "vitest";
 import { lampSet, lampTexts, movesLight, readDensity, readFlashTime, readLux } from "./flashForms.ts";
-import { flashFromRecords, givenOf, levelsAgain, movesOf, sheetSets, stripSets, testWith } from "./flashRecords.ts";
+import {
+  flashFromRecords,
+  givenOf,
+  levelsAgain,
+  movesOf,
+  rateSets,
+  rateWithout,
+  sheetSets,
+  stripSets,
+  testWith,
+} from "./flashRecords.ts";
 import { startFlash, stepFlash } from "./flashTimerState.ts";
 import { flashTimerView } from "./flashTimerView.ts";
 
@@ -121,4 +131,25 @@ test("the page counts down to the next card, then to the lamp off; by the cap it
   expect([last.figure, last.under, last.press]).toEqual(["2", "to lamp off, at 8 s", "Press as the lamp goes off"]);
   expect(flashTimerView({ state: on, nowMs: now.at + 9000 }).head).toBe("Lamp off now");
   expect(flashTimerView({ state: startFlash({ movesS: [6] }), nowMs: now.at, by: "cap" }).head).toBe("Cap on");
+});
+
+test("what a strip says is the lamp's rate; put away, the newest other strip's, and without one none", () => {
+  const lampId = id();
+  const lamp = (more: object) =>
+    kinds.flashLamp.assemble(lampId, new Map(Object.entries({ name: "night light", ...more } as never)));
+  const [older, newer] = [
+    strip([2, 4], { flashLampId: lampId, leastSeen: 2 }),
+    strip([3, 6], { flashLampId: lampId, leastSeen: 2 }),
+  ];
+  const [first] = rateSets({ notebook: { peek: () => lamp({}) }, test: newer, now });
+  const rate = first?.set.rate as { testId: string; valueLx: number };
+  expect(rate.testId).toBe(newer.id);
+  const notebook = { peek: (one: string) => (one === lampId ? lamp({ rate }) : undefined) };
+  const [back] = rateWithout({ notebook, strip: newer, strips: [older, newer], now });
+  expect(back?.set.rate).toMatchObject({ testId: older.id });
+  expect(rateWithout({ notebook, strip: newer, strips: [newer], now })[0]?.set).toEqual({ rate: null });
+  expect(rateWithout({ notebook, strip: older, strips: [older, newer], now })).toEqual([]);
+  // Nothing said any more: only the rate that came from this strip goes.
+  expect(rateSets({ notebook, test: testWith(newer, { leastSeen: null }), now })[0]?.set).toEqual({ rate: null });
+  expect(rateSets({ notebook, test: testWith(older, { leastSeen: null }), now })).toEqual([]);
 });

@@ -158,6 +158,28 @@ export function rateSets({
   return [{ id: lamp.id, kind: "flashLamp", set: { rate } }];
 }
 
+/** The lamp's rate once a strip is put away: that of the newest other strip that tells one, else none. */
+export function rateWithout({
+  notebook,
+  strip,
+  strips,
+  now,
+}: {
+  readonly notebook: FindsRecords;
+  readonly strip: Test;
+  readonly strips: readonly Test[];
+  readonly now: Moment;
+}): readonly RecordSet[] {
+  if (lampOf(notebook, strip.flashLampId)?.rate?.testId !== strip.id) return [];
+  const other = strips.findLast(
+    (one) =>
+      one.id !== strip.id &&
+      one.flashLampId === strip.flashLampId &&
+      ["seen", "measured"].includes(flashStripAnswer({ notebook, test: one }).kind),
+  );
+  return rateSets({ notebook, test: other ?? { ...strip, levels: [] }, now });
+}
+
 /** A strip as it will be once these fields are set. */
 export function testWith(test: Test, set: Readonly<Record<string, Json>>): Test {
   const levels = test.levels.map((level) => {
