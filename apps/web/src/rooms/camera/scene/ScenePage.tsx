@@ -11,16 +11,11 @@ import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
 import { useSettled } from "../../../kit/useSettled.ts";
 import { Word } from "../../../kit/Word.tsx";
-import { HandOfScene } from "../capPractice/HandOfScene.tsx";
 import { AreaBeyond, AreaDensity, AreaPatch } from "../expectedPrint/AreaTone.tsx";
 import { newPrintShown, type PrintShown } from "../expectedPrint/printShown.ts";
-import { FlashLine } from "../flash/FlashLine.tsx";
 import { figuresOf, rangeWords } from "../readingNow/barWords.ts";
-import { AboutScene } from "./AboutScene.tsx";
 import { Areas, ReadAgainField } from "./Areas.tsx";
 import { flashWords, handWords } from "./barParts.ts";
-import { SetUp } from "./FocusSetUp.tsx";
-import { Sharp } from "./Sharp.tsx";
 import { type ScenePageState, useScenePage } from "./useScenePage.ts";
 import { Levers, Ways } from "./Ways.tsx";
 import { leversTooLong, leversTooShort, waysInWords } from "./waysWords.ts";
@@ -32,6 +27,12 @@ const ExpectedPrint = lazyPart(
   () => import("../expectedPrint/ExpectedPrint.tsx").then((part) => part.default),
   <div className="Camera-Scene-place" />,
 );
+// What is not asked for at first sight is fetched by itself.
+const HandOfScene = lazyPart(() => import("../capPractice/HandOfScene.tsx").then((part) => part.HandOfScene));
+const FlashLine = lazyPart(() => import("../flash/FlashLine.tsx").then((part) => part.FlashLine));
+const AboutScene = lazyPart(() => import("./AboutScene.tsx").then((part) => part.AboutScene));
+const SetUp = lazyPart(() => import("./FocusSetUp.tsx").then((part) => part.SetUp));
+const Sharp = lazyPart(() => import("./Sharp.tsx").then((part) => part.Sharp));
 const PrintNotes = lazyPart(() => import("../expectedPrint/PrintNotes.tsx").then((part) => part.PrintNotes));
 
 /** A scene: its readings, the ledger line by line, the print to be expected, how to give the time, and the way to the cap. */
