@@ -14,7 +14,7 @@ import { Word } from "../../../kit/Word.tsx";
 import { AreaBeyond, AreaDensity, AreaPatch } from "../expectedPrint/AreaTone.tsx";
 import { newPrintShown, type PrintShown } from "../expectedPrint/printShown.ts";
 import { figuresOf, rangeWords } from "../readingNow/barWords.ts";
-import { Areas, ReadAgainField } from "./Areas.tsx";
+import { Areas } from "./Areas.tsx";
 import { flashWords, handWords } from "./barParts.ts";
 import { type ScenePageState, useScenePage } from "./useScenePage.ts";
 import { Levers, Ways } from "./Ways.tsx";
@@ -33,6 +33,7 @@ const FlashLine = lazyPart(() => import("../flash/FlashLine.tsx").then((part) =>
 const AboutScene = lazyPart(() => import("./AboutScene.tsx").then((part) => part.AboutScene));
 const SetUp = lazyPart(() => import("./FocusSetUp.tsx").then((part) => part.SetUp));
 const Sharp = lazyPart(() => import("./Sharp.tsx").then((part) => part.Sharp));
+const ReadAgainField = lazyPart(() => import("./AreaEdit.tsx").then((part) => part.ReadAgainField));
 const PrintNotes = lazyPart(() => import("../expectedPrint/PrintNotes.tsx").then((part) => part.PrintNotes));
 
 /** A scene: its readings, the ledger line by line, the print to be expected, how to give the time, and the way to the cap. */
