@@ -31,6 +31,7 @@ export { type FlashStep, flashSteps } from "./flashSteps.ts";
 export { type FlashStripAnswer, flashStripAnswer } from "./flashStripAnswer.ts";
 export { type FlashStripPlan, flashStripPlan } from "./flashStripPlan.ts";
 export { flashTimes } from "./flashTimes.ts";
+export { focusDoubtStops } from "./focusDoubtStops.ts";
 export { type FocusFound, type FocusOf, focusOf } from "./focusOf.ts";
 export { glassPassesOf } from "./glassPassesOf.ts";
 export { type HolderOf, holdersOf, type SideOf } from "./holdersOf.ts";

@@ -1,4 +1,4 @@
-import { type FocusOf, focusOf, type SharpOf, sharpOf } from "@captray/notebook/answers";
+import { type FocusOf, focusDoubtStops, focusOf, type SharpOf, sharpOf } from "@captray/notebook/answers";
 import type { Camera, FieldSet, Focus, Json, Lens, Meter, Scene } from "@captray/notebook/records";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
@@ -57,7 +57,10 @@ export function useSetUp({ sceneId }: { readonly sceneId: string }): SetUpState 
     },
     onStop: (stopId) => write({ stopId }, "Another stop"),
     onMeter: (meterId) => write({ meterId }, "Another meter"),
-    onFocus: (focus) => write({ focus: focus as unknown as Json }, "The camera set up"),
+    onFocus: (focus) => {
+      const sdStops = focusDoubtStops({ scene, lens, focus });
+      write({ focus: focus as unknown as Json, focusSdStops: sdStops ?? null }, "The camera set up");
+    },
     onFormat: (format) => write({ format: { ...format } }, "The size of the picture"),
     onConfusion: (confusion) => write({ confusion: confusion as unknown as Json }, "What passes for sharp"),
   };
