@@ -8,7 +8,7 @@ import { waysInWords } from "./waysWords.ts";
 /** How the time is given, for the middle of the bar: to the ticks first, and counted. */
 export function handWords(byHand: WaysOf["byHand"]): BarPart {
   if (byHand.kind === "tooShort") {
-    return { head: "Too short for a cap", say: `A hand gives ${showTime({ timeS: byHand.shortestS })} at least.` };
+    return { head: "Not by hand", say: `A hand gives ${showTime({ timeS: byHand.shortestS })} at least.` };
   }
   const ticks = byHand.ways.find((way) => way.how === "ticks");
   const inHead = byHand.ways.find((way) => way.how === "head");
