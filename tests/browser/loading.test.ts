@@ -36,8 +36,10 @@ async function slideShut(page: Page): Promise<void> {
 }
 
 describe("loading", () => {
-  test("four sides planned in the light, read out in red by key, through a reload; one exposed, refused, swapped, taken back", async () => {
-    const { page, context, complaints } = await inTheDemo();
+  test("four sides planned in the light, read out in red by key, through a kill and a reload; one exposed, refused, swapped, taken back", async () => {
+    const opened = await inTheDemo();
+    const { context, complaints } = opened;
+    let { page } = opened;
     await at(page, "/shelf/holder/new", "A holder for the shelf");
     await press(page, "Put it on the shelf");
     await side(page, "4", "A").waitFor();
@@ -80,11 +82,16 @@ describe("loading", () => {
     await page.getByRole("heading", { name: "Side B" }).waitFor();
     await slideShut(page);
     await page.getByText("holder 4, from box C").waitFor();
-    await page.reload();
-    await page.getByText("3 of 4").waitFor();
-    await onlyRed(page);
     await slideShut(page);
+    // Killed within the press, and opened anew.
+    await page.close({ runBeforeUnload: false });
+    page = await context.newPage();
+    await page.goto(`${inject("address")}#/shelf/loading/dark`);
     await page.getByText("4 of 4").waitFor();
+    await onlyRed(page);
+    await page.reload();
+    await page.getByText("4 of 4").waitFor();
+    await onlyRed(page);
 
     // Not in yet after all: taken back, and loaded again.
     await page.getByRole("button", { name: /Hold for 2 s/ }).press("Enter");

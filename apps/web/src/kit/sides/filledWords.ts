@@ -22,7 +22,9 @@ export function filledWords({
   if (side.state === "exposed") {
     return {
       head,
-      say: `${code} lies in it, exposed. Exposed again it would be two pictures on one sheet, and a second sheet does not go in.`,
+      say: `${code} lies in it, exposed. Exposed again it would be two pictures on one sheet, and a second sheet does not go in.${
+        side.sheet?.state === "flashOwed" ? " Its flash is still owed, before the first bath." : ""
+      }`,
       ways: [
         {
           word: `Empty it first: ${code} goes to the exposed box`,

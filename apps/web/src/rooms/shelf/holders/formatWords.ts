@@ -1,4 +1,7 @@
-import type { Format } from "./readFormat.ts";
+export interface Format {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
 
 /** "13 × 18 cm". */
 export function formatWords({ format: { widthMm, heightMm } }: { readonly format: Format }): string {

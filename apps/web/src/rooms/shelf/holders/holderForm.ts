@@ -1,6 +1,6 @@
 import type { FieldSet, Holder, Json, Moment } from "@captray/notebook/records";
-import { formatWords } from "./formatWords.ts";
-import { type Format, readFormat } from "./readFormat.ts";
+import { type Format, formatWords } from "./formatWords.ts";
+import { readFormat } from "./readFormat.ts";
 
 /** What stands in a holder's form. */
 export interface HolderDraft {

@@ -1,10 +1,5 @@
 import { type ReadAnswer, readLength } from "@captray/science/notation";
-import { formatWords } from "./formatWords.ts";
-
-export interface Format {
-  readonly widthMm: number;
-  readonly heightMm: number;
-}
+import { type Format, formatWords } from "./formatWords.ts";
 
 /** Reads a format as it is said: 13 × 18, 13x18 cm, 130 × 180 mm, 5x7 in. Bare numbers below 60 are centimetres. */
 export function readFormat({ text }: { readonly text: string }): ReadAnswer & { readonly format?: Format } {
