@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { PlainField } from "../../../kit/PlainField.tsx";
 import { Section } from "../../../kit/Section.tsx";
+import { useDesk } from "../../../kit/useDesk.ts";
 import { useSettled } from "../../../kit/useSettled.ts";
 import { Word } from "../../../kit/Word.tsx";
 import { Photograph } from "./Photograph.tsx";
@@ -9,6 +10,7 @@ import { useAboutScene } from "./useAboutScene.ts";
 /** What the scene is of, where, at which hour, and how it looks to the phone. */
 export function AboutScene({ sceneId }: { readonly sceneId: string }) {
   const about = useAboutScene({ sceneId });
+  const desk = useDesk(); // there it stands over the readings
   const [open, setOpen] = useState(about.scene?.subject === "");
   const { scene, onSubject, onWhere, onHour } = about;
   if (scene === undefined) return null;
@@ -28,7 +30,7 @@ export function AboutScene({ sceneId }: { readonly sceneId: string }) {
           />
         </>
       )}
-      {(open || scene.photograph !== undefined) && <Photograph about={about} scene={scene} />}
+      {(open || (scene.photograph !== undefined && !desk)) && <Photograph about={about} scene={scene} />}
       <div className="Camera-Words">
         <Word onPress={() => setOpen(!open)}>{open ? "Fold it" : "Where, when, a photograph"}</Word>
         <Word to={`/camera/light/${sceneId}`}>Light and hour of the day</Word>

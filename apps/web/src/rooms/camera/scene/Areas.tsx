@@ -1,9 +1,11 @@
 import { type ReactNode, useState } from "react";
 import { lazyPart } from "../../../kit/lazyPart.ts";
+import { useShelf } from "../../../kit/notebook/useShelf.ts";
 import { useDesk } from "../../../kit/useDesk.ts";
 import type { AreaView } from "./sceneView.ts";
 import "./Areas.css";
 
+const PhotographPicture = lazyPart(() => import("./PhotographPicture.tsx").then((part) => part.PhotographPicture));
 // What opens by a press is fetched by itself.
 const AreaOpen = lazyPart(() => import("./AreaEdit.tsx").then((part) => part.AreaOpen));
 const NewArea = lazyPart(() => import("./AreaEdit.tsx").then((part) => part.NewArea));
@@ -28,12 +30,14 @@ export interface AreasProps {
 export function Areas({ sceneId, areas, printOf }: AreasProps) {
   const [open, setOpen] = useState<string | undefined>(undefined);
   const desk = useDesk();
+  const scene = useShelf("scene").find((one) => one.id === sceneId);
   const turn = (id: string) => setOpen(id === open ? undefined : id);
   const chosen = areas.find((area) => area.id === open);
   const placed = areas.find((area) => area.isGround);
   const shared = { areas, open, onTurn: turn, printOf, from: placed === undefined ? "the mean" : placed.name };
   return (
     <>
+      {desk && scene?.photograph !== undefined && <PhotographPicture scene={scene} />}
       {desk ? <AreaTable {...shared} /> : <AreaChips {...shared} />}
       {chosen !== undefined && <AreaOpen key={chosen.id} sceneId={sceneId} area={chosen} areas={areas} />}
       {open === "new" && <NewArea sceneId={sceneId} areas={areas} onAdded={() => setOpen(undefined)} />}

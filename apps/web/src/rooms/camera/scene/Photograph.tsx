@@ -3,7 +3,7 @@ import { type ChangeEvent, useId, useState } from "react";
 import { Button } from "../../../kit/Button.tsx";
 import { Choice } from "../../../kit/Choice.tsx";
 import { useLight } from "../../../look/light.ts";
-import { steppedBy } from "./photographMarks.ts";
+import { PhotographPicture } from "./PhotographPicture.tsx";
 import type { AboutSceneState } from "./useAboutScene.ts";
 import "./Photograph.css";
 
@@ -16,10 +16,9 @@ export function Photograph({ about, scene }: { readonly about: AboutSceneState; 
     <div className="Camera-Photograph">
       {scene.photograph !== undefined && (
         <>
-          <Picture
+          <PhotographPicture
             scene={scene}
             areaId={area?.id}
-            address={scene.photograph}
             onMark={(at) => area !== undefined && about.onMark(area.id, at)}
           />
           {scene.areas.length > 0 && (
@@ -48,58 +47,6 @@ export function Photograph({ about, scene }: { readonly about: AboutSceneState; 
         {about.photographSaid}
       </p>
     </div>
-  );
-}
-
-function Picture(props: {
-  readonly scene: Scene;
-  readonly areaId: string | undefined;
-  readonly address: string;
-  readonly onMark: (at: { readonly x: number; readonly y: number }) => void;
-}) {
-  const { scene, areaId, address, onMark } = props;
-  const marks = (scene.marks ?? []).flatMap((mark) => {
-    const name = scene.areas.find((area) => area.id === mark.areaId)?.name;
-    return name === undefined ? [] : [{ ...mark, name: name || "Subject" }];
-  });
-  const of = scene.subject === "" ? "the scene" : scene.subject;
-  const said = marks.length === 0 ? "no area marked" : `marked: ${marks.map(({ name }) => name).join(", ")}`;
-  const inside = (
-    <>
-      <img src={address} alt={`Photograph of ${of}; ${said}`} />
-      {marks.map((mark) => (
-        <span
-          key={mark.areaId}
-          aria-hidden="true"
-          className="Camera-Photograph-mark"
-          data-chosen={mark.areaId === areaId || undefined}
-          style={{ insetInlineStart: `${mark.x * 100}%`, insetBlockStart: `${mark.y * 100}%` }}
-          data-left={mark.x > 0.6 || undefined}
-        >
-          <b>{mark.name}</b>
-        </span>
-      ))}
-    </>
-  );
-  if (areaId === undefined) return <div className="Camera-Photograph-picture">{inside}</div>;
-  return (
-    <button
-      type="button"
-      className="Camera-Photograph-picture"
-      onClick={(event) => {
-        const { left, top, width, height } = event.currentTarget.getBoundingClientRect();
-        const byKey = event.detail === 0;
-        onMark(byKey ? { x: 0.5, y: 0.5 } : { x: (event.clientX - left) / width, y: (event.clientY - top) / height });
-      }}
-      onKeyDown={(event) => {
-        const at = steppedBy({ key: event.key, from: marks.find((mark) => mark.areaId === areaId) });
-        if (at === undefined) return;
-        event.preventDefault();
-        onMark(at);
-      }}
-    >
-      {inside}
-    </button>
   );
 }
 
