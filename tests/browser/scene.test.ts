@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
-import { axe, open, smallBoxes } from "./helpers.ts";
+import { axe, open, screens, smallBoxes } from "./helpers.ts";
 
 const field = (page: Page, label: string) => page.getByLabel(label, { exact: true }).first();
 
@@ -110,6 +110,9 @@ describe("a scene planned before it is read", () => {
     await page.getByRole("img", { name: /marked: hull$/ }).waitFor();
     await page.reload();
     await page.getByRole("img", { name: /marked: hull$/ }).waitFor();
+    await page.setViewportSize(screens.desk); // there it stands over the readings, once
+    await page.getByRole("table", { name: /^Areas/ }).waitFor();
+    await expect.poll(() => page.getByRole("img", { name: /marked: hull$/ }).count()).toBe(1);
     expect(complaints).toEqual([]);
     await context.close();
   });
