@@ -41,7 +41,7 @@ export interface PlanFromPapers {
  *
  * @throws {OutOfDomain} notFinite
  * @source none: two equations in exposure and flash (by hand)
- * @example planFromPapers({ papers: drawPapers({ paper: { exposureIndex: 1.5 }, draws: 9 }), logHighlight: 1.6368, logShadow: -0.4704, meanLogExposure: 1.2155 }).wants.highlightDensity // 0.4319543
+ * @example planFromPapers({ papers: drawPapers({ paper: { exposureIndex: 1.5 }, draws: 9 }), logHighlight: 1.6368, logShadow: -0.4704, meanLogExposure: 1.2155 }).wants.highlightDensity // 0.431953799
  */
 export function planFromPapers({
   papers,
