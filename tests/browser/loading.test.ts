@@ -111,7 +111,7 @@ describe("loading", () => {
     expect(await left()).toBe(before - 4);
 
     // To the cap: several are loaded, so it is asked which.
-    await at(page, "/camera/scenes", /./);
+    await at(page, "/camera/scenes", "Scenes");
     await page
       .getByRole("link", { name: /Upturned skiff before the shed/ })
       .first()
