@@ -68,7 +68,7 @@ function lostHead({ process }: ExpectedPrint, lost: readonly Of<"beyondPaper">[]
     process === "reversal"
       ? side === "black"
         ? "be empty black"
-        : "be empty white"
+        : "be blank, as light as this print gets"
       : side === "white"
         ? "be clear, and print black"
         : "be blocked, and print white";

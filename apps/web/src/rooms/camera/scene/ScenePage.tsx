@@ -149,7 +149,7 @@ function Bar({ sceneId, page, shown }: { readonly sceneId: string; readonly page
   const [reading, setReading] = useState(false);
   const { plan } = view;
   const hand = page.ways === undefined ? undefined : handWords(page.ways.byHand);
-  const flash = flashWords({ flash: page.kit.flash, lamp: page.kit.flashLamp });
+  const flash = flashWords(page.kit);
   return (
     <ExposureBar
       time={plan.kind === "plan" ? <BarTime page={page} shown={shown} /> : undefined}

@@ -1,8 +1,8 @@
-import type { WaysOf } from "@captray/notebook/answers";
-import type { FlashLamp, Scene } from "@captray/notebook/records";
+import { flashOf, type Kit, type WaysOf } from "@captray/notebook/answers";
 import { showTime } from "@captray/science/notation";
 import type { BarPart } from "../../../kit/ExposureBar.tsx";
 import { flashAside } from "../expectedPrint/flashWords.ts";
+import { rangeWords } from "../readingNow/barWords.ts";
 import { waysInWords } from "./waysWords.ts";
 
 /** How the time is given, for the middle of the bar: to the ticks first, and counted. */
@@ -29,16 +29,21 @@ const whenHeads = {
 } as const;
 
 /** What flash is to be given, for the end of the bar. */
-export function flashWords({
-  flash,
-  lamp,
-}: {
-  readonly flash: Scene["flash"];
-  readonly lamp: FlashLamp | undefined;
-}): BarPart {
+export function flashWords({ flash, flashLamp, paperBox }: Kit): BarPart {
   if (flash === undefined || flash.timeS === 0) return { head: "No flash", say: "" };
   const seconds = showTime({ timeS: flash.timeS });
-  if (lamp?.rate === undefined)
+  const tested = flashOf({ flashLamp, paperBoxId: paperBox?.id, ask: { timeS: flash.timeS } });
+  if (tested.kind === "untested") {
     return { head: `${seconds} of flash wished`, say: "The lamp has no strip yet: not counted." };
-  return { head: `${whenHeads[flash.when]}, ${seconds}`, say: `${flashAside(lamp)}.` };
+  }
+  const [low, high] = tested.rangeS;
+  const range = rangeWords({ low, high });
+  return {
+    head: `${whenHeads[flash.when]}, ${seconds}`,
+    say: `${range} would not surprise. ${capital(flashAside(flashLamp))}.`,
+  };
+}
+
+function capital(words: string): string {
+  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }
