@@ -269,7 +269,7 @@ function Strokes({ done, all }: { readonly done: number; readonly all: number })
         <path
           // biome-ignore lint/suspicious/noArrayIndexKey: strokes have no other name than their place
           key={i}
-          d={i < done ? `M${i * 14 + 4} 1V21` : `M${i * 14 + 4} 14V21`}
+          d={i < done ? `M${i * 14 + 4} 1V21` : `M${i * 14 + 4} 8V21`}
           stroke="currentColor"
           strokeWidth={i < done ? 5 : 2}
         />
