@@ -20,25 +20,33 @@ export function lensFactsOf({ lens }: { readonly lens: Lens }): LensFacts {
   const marked = lens.markedFocalLengthMm?.value;
   const focalLengthMm =
     lens.measuredFocalLengthMm ?? (marked === undefined ? undefined : { value: marked, sd: markedFocalShare * marked });
-  const fNumbers = lens.stops.flatMap((stop) => {
-    if (stop.measuredFNumber) {
-      const { value, sdStops } = stop.measuredFNumber;
-      return [[stop.id, { value, sd: inNumbers(value, sdStops), measured: true }] as const];
-    }
-    if (stop.diameterMm && focalLengthMm) {
-      const found = doubtOf({
-        from: { focal: focalLengthMm, diameter: stop.diameterMm },
-        work: ({ focal, diameter }) => fNumber({ focalLengthMm: focal, diameterMm: diameter }),
-      });
-      return [[stop.id, { ...found, measured: true }] as const];
-    }
-    const value = stop.marked?.value;
-    if (value === undefined) return [];
-    return [
-      [stop.id, { value, sd: inNumbers(value, planDefaults.lens.markedApertureSdStops), measured: false }] as const,
-    ];
-  });
-  return { focalLengthMm, fNumbers: new Map(fNumbers), chemicalShiftMm: chemicalShift(lens, focalLengthMm) };
+  const fNumbers = new Map<string, Measured & { readonly measured: boolean }>();
+  for (const stop of lens.stops) {
+    const found = fNumberOf(stop, focalLengthMm);
+    if (found !== undefined) fNumbers.set(stop.id, found);
+  }
+  return { focalLengthMm, fNumbers, chemicalShiftMm: chemicalShift(lens, focalLengthMm) };
+}
+
+function fNumberOf(
+  stop: Lens["stops"][number],
+  focalLengthMm: Measured | undefined,
+): (Measured & { readonly measured: boolean }) | undefined {
+  if (stop.measuredFNumber) {
+    const { value, sdStops } = stop.measuredFNumber;
+    return { value, sd: inNumbers(value, sdStops), measured: true };
+  }
+  if (stop.diameterMm && focalLengthMm) {
+    const found = doubtOf({
+      from: { focal: focalLengthMm, diameter: stop.diameterMm },
+      work: ({ focal, diameter }) => fNumber({ focalLengthMm: focal, diameterMm: diameter }),
+    });
+    return { ...found, measured: true };
+  }
+  const value = stop.marked?.value;
+  return value === undefined
+    ? undefined
+    : { value, sd: inNumbers(value, planDefaults.lens.markedApertureSdStops), measured: false };
 }
 
 /** N goes with the root of the light: one stop is ln 2 / 2 of it. */

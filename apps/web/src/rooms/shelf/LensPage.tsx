@@ -1,123 +1,64 @@
-import { type ReadAnswer, readFNumber, readLength } from "@captray/science/notation";
+import { useState } from "react";
+import { momentNow } from "../../devices/momentNow.ts";
 import { Button } from "../../kit/Button.tsx";
-import { Choice } from "../../kit/Choice.tsx";
-import { Field } from "../../kit/Field.tsx";
-import { NothingYet } from "../../kit/NothingYet.tsx";
+import { useNotebook } from "../../kit/notebook/useNotebook.ts";
+import { useSettings } from "../../kit/notebook/useSettings.ts";
 import { useShelf } from "../../kit/notebook/useShelf.ts";
-import { Page } from "../../kit/Page.tsx";
-import { PlainField } from "../../kit/PlainField.tsx";
-import { Section } from "../../kit/Section.tsx";
-import { Word } from "../../kit/Word.tsx";
-import { lensSet, lensTexts } from "./forms.ts";
+import { Absent } from "./form/Absent.tsx";
+import { changedOnly } from "./form/fromTexts.ts";
+import { ThingForm } from "./form/ThingForm.tsx";
+import { useForm } from "./form/useForm.ts";
 import { lensName } from "./shelfWords.ts";
-import { useForm } from "./useForm.ts";
-import "./Shelf.css";
-
-const glasses = [
-  { value: "", name: "not known", detail: "as the meter supposes" },
-  { value: "0.83", name: "four bare surfaces", detail: "passes 0.83" },
-  { value: "0.75", name: "six bare surfaces", detail: "passes 0.75" },
-  { value: "0.68", name: "eight bare surfaces", detail: "passes 0.68" },
-];
+import { lensGranted, lensParts, lensSet, lensTexts, lensWaits, stopIdsOf } from "./things/lensForm.ts";
 
 /** A lens: what is engraved on it, and what was measured, which goes before. */
 export default function LensPage({ id }: { readonly id: string }) {
+  const notebook = useNotebook();
   const lens = useShelf("lens").find((one) => one.id === id);
-  const form = useForm({ id, kind: "lens", stored: lensTexts(lens) });
-  if (lens === undefined && !form.isNew) return <Absent />;
-  const { texts, on } = form;
-  const length = (text: string): ReadAnswer => readLength({ text });
-  const fNumber = (text: string): ReadAnswer => readFNumber({ text });
-  const ready =
-    length(texts.focalLength ?? "").kind === "read" || length(texts.measuredFocalLength ?? "").kind === "read";
-  const keep = () =>
+  const usualExtensionMm = useShelf("camera").at(-1)?.lastExtension?.value;
+  const { lengthUnit } = useSettings();
+  const [freshStopId] = useState(() => notebook.newId());
+  const stored = lensTexts(lens, freshStopId, lengthUnit);
+  const form = useForm({ id, kind: "lens", stored });
+  if (lens === undefined && !form.isNew) return <Absent thing="lens" />;
+  const { texts } = form;
+  const last = stopIdsOf(texts).at(-1);
+  const keep = () => {
+    const now = lensSet(texts, lens);
+    const set = lens === undefined ? now : changedOnly({ was: lensSet(stored, lens), now });
+    const gone = (lens?.stops ?? []).filter((one) => !stopIdsOf(texts).includes(one.id));
+    const removed = Object.fromEntries(gone.map((one) => [`stops.${one.id}.removedAt`, { ...momentNow() }]));
     form.keep(
-      [{ id: form.recordId, kind: "lens", set: lensSet(texts, lens, form.freshStopId) }],
+      [{ id: form.recordId, kind: "lens", set: { ...set, ...removed } }],
       form.isNew ? "Lens put on the shelf" : "Lens changed",
     );
+  };
   return (
-    <Page title={lens === undefined ? "A lens for the shelf" : lensName(lens, "mm")} closeTo="/shelf">
-      <div className="Shelf-Form">
-        <Section head="What is engraved on it">
-          <Field
-            label="Focal length"
-            text={texts.focalLength ?? ""}
-            onText={on("focalLength")}
-            read={length}
-            kind="mm"
-            after="mm"
-            signs={7}
-            hint="210"
-          />
-          <Field
-            label="f-number"
-            text={texts.fNumber ?? ""}
-            onText={on("fNumber")}
-            read={fNumber}
-            kind="fNumber"
-            before="f/"
-            signs={6}
-            hint="11"
-          />
-          <PlainField label="What you call it" text={texts.name ?? ""} onText={on("name")} hint="the shed door lens" />
-        </Section>
-        <Section head="What you measured" aside="goes before what is engraved">
-          <Field
-            label="f-number as measured"
-            text={texts.measuredFNumber ?? ""}
-            onText={on("measuredFNumber")}
-            read={fNumber}
-            kind="fNumber"
-            before="f/"
-            signs={6}
-            aside="a measured 11 is 11, no mark"
-          />
-          <Field
-            label="Diameter of the pupil, seen from the front"
-            text={texts.diameter ?? ""}
-            onText={on("diameter")}
-            read={length}
-            kind="mm"
-            after="mm"
-            signs={7}
-            aside="half a millimetre in 20 is 0.07 stop"
-          />
-          <Field
-            label="Focal length as measured"
-            text={texts.measuredFocalLength ?? ""}
-            onText={on("measuredFocalLength")}
-            read={length}
-            kind="mm"
-            after="mm"
-            signs={7}
-          />
-          <Field
-            label="Board to ground glass with a distant subject"
-            text={texts.infinityExtension ?? ""}
-            onText={on("infinityExtension")}
-            read={length}
-            kind="mm"
-            after="mm"
-            signs={7}
-            aside="then only what you rack out beyond it counts"
-          />
-          <Choice label="The glass" value={texts.transmission ?? ""} onChoose={on("transmission")} options={glasses} />
-        </Section>
-        <div className="Shelf-Form-acts">
-          <Button main onPress={keep} waits={ready ? undefined : "a focal length"}>
-            {form.isNew ? "Put it on the shelf" : "Keep it so"}
+    <ThingForm
+      title={lens === undefined ? "A lens for the shelf" : lensName(lens, lengthUnit)}
+      parts={lensParts(texts, { id: lens?.id, usualExtensionMm })}
+      texts={texts}
+      onPut={form.put}
+      keeps={form.isNew ? "Put it on the shelf" : "Keep it so"}
+      onKeep={keep}
+      waits={lensWaits(texts)}
+      granted={lensGranted(texts)}
+      more={
+        stopIdsOf(texts).length > 1 && (
+          <Button
+            onPress={() =>
+              form.put({
+                stops: stopIdsOf(texts)
+                  .filter((one) => one !== last)
+                  .join(" "),
+              })
+            }
+          >
+            Take the last stop off
           </Button>
-          {!form.isNew && <Button onPress={() => form.putAway("Lens put away")}>Put it away</Button>}
-        </div>
-      </div>
-    </Page>
-  );
-}
-
-function Absent() {
-  return (
-    <Page title="Shelf">
-      <NothingYet way={<Word to="/shelf">To the shelf</Word>}>This lens is not on the shelf.</NothingYet>
-    </Page>
+        )
+      }
+      onPutAway={form.isNew ? undefined : () => form.putAway("Lens put away")}
+    />
   );
 }
