@@ -87,7 +87,7 @@ export function lensDrawn(
   return {
     focalLengthMm: focal.value,
     pupilMm,
-    sort: lens.dioptres ? "single" : "lens",
+    sort: lens.dioptres || lens.chemicalFocus?.correction === "single" ? "single" : "lens",
     ...(lens.stopPlace && { card: lens.stopPlace }),
     pupilWords: said
       ? `pupil ${said.value} mm ±${said.plusMinus}`

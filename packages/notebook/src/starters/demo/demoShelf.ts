@@ -181,6 +181,7 @@ export function writeShelf(journal: DemoJournal) {
         name: "Box C",
         size: sheet13x18,
         sheetsLeft: 14,
+        sheetsWhenFull: 25,
         sensitivity: "blue",
         grade: "1",
         finish: "gloss",
@@ -196,6 +197,7 @@ export function writeShelf(journal: DemoJournal) {
         name: "Box D",
         size: sheet13x18,
         sheetsLeft: 23,
+        sheetsWhenFull: 25,
         sensitivity: "variableContrast",
         contrastFilters: [
           { name: "soft", isoRange: 160, extraStops: 1 },

@@ -195,11 +195,11 @@ export function indexSet(
   const typedHow = texts[`${id}.found`] ?? "";
   const how = found.find(({ value }) => value === typedHow)?.value ?? "guessed";
   const doubt = valueIn(texts[`${id}.doubt`], readDoubt);
-  const recipeId = texts[`${id}.recipe`];
+  const recipeId = texts[`${id}.recipe`] ?? "";
   return {
     paperBoxId,
     result: resultIn(texts, id),
-    ...(isRecordId(recipeId ?? "") ? { recipeId } : known?.recipeId ? { recipeId: null } : {}),
+    ...(isRecordId(recipeId) ? { recipeId } : known?.recipeId ? { recipeId: null } : {}),
     text: ei.text,
     value: {
       value: ei.value,
