@@ -368,7 +368,7 @@ function stopsPart(texts: Texts, id: string | undefined): FormPart {
 }
 
 /** What a hole amounts to: “Hole 20 mm: f/11, pupil 22.7 mm, …”. */
-export function stopSentence({ holeMm, fNumber, diameterMm, corners }: CardStop): string {
+function stopSentence({ holeMm, fNumber, diameterMm, corners }: CardStop): string {
   const length = (lengthMm: number) => formatLength({ lengthMm, unit: "mm" });
   const pupil = Math.abs(diameterMm - holeMm) < 0.05 ? "" : `, pupil ${length(diameterMm)}`;
   const lit =
