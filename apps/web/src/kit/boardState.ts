@@ -1,5 +1,5 @@
 /** What a field takes, and so which keys its number board has. */
-export type BoardKind = "time" | "fNumber" | "ev" | "mm" | "number";
+export type BoardKind = "time" | "fNumber" | "ev" | "mm" | "number" | "several";
 
 /** A key of the board: its face, what it does, and what a screen reader says. */
 export interface BoardKey {
@@ -29,6 +29,7 @@ const keys: Readonly<Record<BoardKind, readonly BoardKey[]>> = {
     { face: "inch", spoken: "inch", adds: " in" },
   ],
   number: [],
+  several: [{ face: "and", spoken: "and another", adds: " " }],
 };
 
 /** The keys at the right of the board, by what the field takes. */

@@ -24,6 +24,11 @@ export function figure(key: string, label: string, read: (text: string) => ReadA
   return { kind: "figure", key, label, board: "number", read, ...said };
 }
 
+/** Several figures in a row, parted by spaces. */
+export function several(key: string, label: string, read: (text: string) => ReadAnswer, said: Said = {}): FormField {
+  return { kind: "figure", key, label, board: "several", read, ...said };
+}
+
 /** Words. */
 export function words(key: string, label: string, hint?: string, most?: number): FormField {
   return { kind: "words", key, label, ...(hint !== undefined && { hint }), ...(most !== undefined && { most }) };

@@ -5,7 +5,7 @@ import { Estimate } from "../../../kit/Estimate.tsx";
 import { useShelf } from "../../../kit/notebook/useShelf.ts";
 import { Section } from "../../../kit/Section.tsx";
 import { Absent } from "../form/Absent.tsx";
-import { choice, figure } from "../form/fields.ts";
+import { choice, several } from "../form/fields.ts";
 import type { FormPart, Texts } from "../form/formTypes.ts";
 import { lengthsIn, readLengths } from "../form/readers.ts";
 import { ThingForm } from "../form/ThingForm.tsx";
@@ -106,7 +106,7 @@ function partOf(
             ),
           ]
         : []),
-      figure("readings", "Across the disc", readLengths, { hint: "18.4 18.3", after: "mm" }),
+      several("readings", "Across the disc", readLengths, { hint: "18.4 18.3", after: "mm" }),
       choice("ruler", "With", [
         { value: "halfMm", name: "a rule, half mm guessed", detail: "±0.5 mm" },
         { value: "wholeMm", name: "a rule, whole mm", detail: "±0.8 mm" },

@@ -1,7 +1,7 @@
 import type { CardStop, StopPlace } from "@captray/notebook/answers";
 import type { FieldSet, Json } from "@captray/notebook/records";
 import type { ReadAnswer } from "@captray/science/notation";
-import { choice, figure, mm } from "../form/fields.ts";
+import { choice, mm, several } from "../form/fields.ts";
 import type { FormField, FormPart, Texts } from "../form/formTypes.ts";
 import { saidIn, valueIn } from "../form/fromTexts.ts";
 import { readMm, readStop } from "../form/readers.ts";
@@ -45,7 +45,7 @@ export function cutParts(texts: Texts): readonly FormPart[] {
     {
       head: "The stops you want",
       fields: [
-        figure("series", "f-numbers", readSeries, { before: "f/", hint: "8 11 16 22" }),
+        several("series", "f-numbers", readSeries, { before: "f/", hint: "8 11 16 22" }),
         choice("place", "The card stands", [
           { value: "", name: "at the glass" },
           { value: "front", name: "in front of it" },
