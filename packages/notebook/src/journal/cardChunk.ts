@@ -13,7 +13,7 @@ const linkNames = ["paperBoxId", "sceneId", "lensId", "cameraId", "holderId", "s
  * A card as it lies in a chunk. A browser takes its time by the byte, so names of fields are left out, what many sheets
  * link to is written once a chunk, and dates are runs of step, instant and offset.
  */
-type Packed = readonly [
+type Always = readonly [
   id: string,
   code: string,
   state: SheetState,
@@ -26,9 +26,9 @@ type Packed = readonly [
   links: readonly number[],
   words: string,
   gone: 0 | 1,
-  /** Only where there is one of them: whether it was taken out of its holder, and seconds of flash before loading. */
-  ...inTheHolder: readonly [] | readonly [takenOut: 0 | 1, flashFirstS: number | null],
 ];
+/** Only where there is one of them there follows whether it was taken out of its holder, and seconds of flash before loading. */
+type Packed = Always | readonly [...Always, takenOut: 0 | 1, flashFirstS: number | null];
 
 export function chunkText(cards: ReadonlyMap<string, StoredCard>): string {
   const links: string[] = [];
@@ -43,7 +43,7 @@ export function chunkText(cards: ReadonlyMap<string, StoredCard>): string {
     const { code, searchText } = card;
     // A card's words begin with its code; its lower case may be longer than itself.
     const words = searchText.slice(code.toLowerCase().length);
-    return [
+    const always: Always = [
       card.id,
       code,
       card.state,
@@ -59,10 +59,9 @@ export function chunkText(cards: ReadonlyMap<string, StoredCard>): string {
       linkNames.map((name) => placeOf(card.links[name])),
       words,
       card.gone ? 1 : 0,
-      ...(card.takenOut || card.flashFirstS !== undefined
-        ? ([card.takenOut ? 1 : 0, card.flashFirstS ?? null] as const)
-        : []),
     ];
+    if (!card.takenOut && card.flashFirstS === undefined) return always;
+    return [...always, card.takenOut ? 1 : 0, card.flashFirstS ?? null];
   });
   return JSON.stringify({ links, cards: packed });
 }

@@ -9,11 +9,14 @@ export {
   type ProcessSettings,
   type Scale,
   type WholeCurve,
+  type WholeSettings,
 } from "./curve.ts";
 export { type DefaultWantsInput, defaultWants } from "./defaultWants.ts";
 export { type DensityOfLightnessInput, densityOfLightness } from "./densityOfLightness.ts";
 export { type Developable, type DevelopableInput, developable } from "./developable.ts";
+export type { DrawnCurves } from "./drawnCurves.ts";
 export { type CurveBand, type DrawnPapers, type DrawPapersInput, drawPapers } from "./drawPapers.ts";
+export type { ExpectBasis } from "./expectBasis.ts";
 export { expectPrint } from "./expectPrint.ts";
 export type {
   ExpectArea,
