@@ -13,6 +13,7 @@ const names = {
   ev: "an exposure value",
   mm: "millimetres",
   number: "a number",
+  several: "several figures",
 } as const;
 
 /** Our own keys at the foot of the screen, while a field has the focus on a phone or in red light. */

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type BoardKind, boardKeys, typeOnBoard } from "./boardState.ts";
 
-const kinds: readonly BoardKind[] = ["time", "fNumber", "ev", "mm", "number"];
+const kinds: readonly BoardKind[] = ["time", "fNumber", "ev", "mm", "number", "several"];
 
 describe("the number board [none: our own drawing]", () => {
   test("keys are added where the caret stands: 2|8 and 4 give 24|8", () => {
