@@ -182,7 +182,7 @@ describe("from a reading to the cap", () => {
     await page.getByRole("button", { name: "Take this reading" }).click();
     await page.getByText("Light down 1.0 stop; 1 other area moved with it.").waitFor();
     await page.getByText("+3.0, moved").waitFor();
-    expect((await barTime(page).innerText()).replace(/\s+/g, " ")).toBe("50 s");
+    await expect.poll(async () => (await barTime(page).innerText()).replace(/\s+/g, " ")).toBe("50 s");
     await context.close();
   });
 
