@@ -33,7 +33,9 @@ const { width, height } = fieldCardMm;
 const letter = fieldCardLetterMm;
 const pitch = 5.4;
 const headColumn = 14;
-const blankRow = 8;
+/** To pencil in: both sides of a holder. */
+const blankRows = 2;
+const blankRow = 7;
 
 /**
  * The cap times of one lens, stop, box, recipe and light on a card: the meter's reading down, the bed mark across.
@@ -68,8 +70,8 @@ export function fieldCard(input: FieldCardInput): Drawing {
     shapes.push({ ...at, text: mark, y: top + 2 * pitch, isBold: true, name: `mark ${distance}` });
   }
 
-  const blanksTop = height - blankRow * Math.ceil(input.blanks.length / 2);
-  const rowHeight = Math.min(6.2, (blanksTop - firstRow - 4 * pitch) / Math.max(1, rows.length));
+  const blanksTop = height - pitch - blankRows * blankRow;
+  const rowHeight = Math.min(5.6, (blanksTop - firstRow - 4 * pitch) / Math.max(1, rows.length));
   shapes.push({
     kind: "path",
     d: `M0 ${fixed(firstRow)}h${width}`,
@@ -116,17 +118,14 @@ export function fieldCard(input: FieldCardInput): Drawing {
     y += pitch;
     shapes.push({ ...text, text: line, y: fixed(y) });
   }
+  const blankWidth = width / Math.max(1, input.blanks.length);
   for (const [place, words] of input.blanks.entries()) {
-    const x = place % 2 === 0 ? 0 : width / 2 + 1;
-    const base = blanksTop + blankRow * (Math.floor(place / 2) + 1) - 1.5;
-    const from = x + textWidth({ text: words, size: letter }) + 1;
-    shapes.push({ ...text, text: words, x, y: fixed(base) });
-    shapes.push({
-      kind: "path",
-      d: `M${fixed(from)} ${fixed(base + 0.6)}H${place % 2 === 0 ? width / 2 - 1 : width}`,
-      stroke: "ink",
-      width: 0.25,
-    });
+    const x = fixed(blankWidth * place);
+    shapes.push({ ...text, text: words, x, y: fixed(blanksTop + letter * 0.8) });
+    for (let row = 1; row <= blankRows; row++) {
+      const d = `M${x} ${fixed(blanksTop + pitch + blankRow * row - 1)}h${fixed(blankWidth - 2)}`;
+      shapes.push({ kind: "path", d, stroke: "ink", width: 0.25, name: `blank ${words}` });
+    }
   }
   return { width, height, shapes, says: saysOf(input) };
 }

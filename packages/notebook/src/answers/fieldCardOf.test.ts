@@ -34,7 +34,7 @@ describe("the field card of a scene", () => {
     const plan = planOf(kit);
     expect(card.cells[row]?.[column]).toEqual({ kind: "time", timeS: plan.kind === "plan" ? plan.answer.timeS : 0 });
     expect(card.cells[row]?.[column]?.timeS.toFixed(1)).toBe("12.6");
-    expect(card.own.timeS).toBeCloseTo(12.643, 3);
+    expect(card.own.answer.timeS).toBeCloseTo(12.643, 3);
   });
 
   test("ten whole stops from 1 s to 1/500; each halves the time, as the box's sheets hold its long exposures [by hand]", async () => {
@@ -80,7 +80,7 @@ describe("the field card of a scene", () => {
       expect(kind).toBe(timeS < card.shortestS ? "tooShort" : timeS > longestOnCardS ? "tooLong" : "time");
     }
     expect(card.cells.flat().filter(({ kind }) => kind === "tooShort").length).toBeGreaterThan(5);
-    expect(card.mostSdStops).toBeGreaterThanOrEqual(card.own.timeStops.sd);
+    expect(card.mostSdStops).toBeGreaterThanOrEqual(card.own.answer.timeStops.sd);
   });
 
   test("long exposures are in every cell: with an exponent of 0.8 two stops less light ask for 2.5 stops more time [by hand]", () => {

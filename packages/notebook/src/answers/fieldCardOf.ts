@@ -1,5 +1,4 @@
 import type { OutOfDomain } from "@captray/science/errors";
-import type { PlanAnswerWithFacts } from "@captray/science/exposure";
 import type { Camera, Focus, Reading, RecordId, Scene } from "../records/index.ts";
 import { focusOf } from "./focusOf.ts";
 import type { Kit } from "./kit.ts";
@@ -36,8 +35,8 @@ export interface FieldCard {
   readonly columns: readonly FieldCardColumn[];
   /** By row, then by column. */
   readonly cells: readonly (readonly FieldCardCell[])[];
-  /** The whole answer at the scene's own reading and focus, or the nearest the card has. */
-  readonly own: PlanAnswerWithFacts;
+  /** The whole plan at the scene's own reading and focus, or in the middle of the card. */
+  readonly own: Extract<PlanOf, { kind: "plan" }>;
   /** The largest doubt of any time on the card, one standard deviation in stops. */
   readonly mostSdStops: number;
   /** The shortest time a cap can honestly give. */
@@ -98,7 +97,7 @@ export function fieldCardOf({
     rows,
     columns,
     cells: plans.map((line) => line.map(cellOf)),
-    own: own.answer,
+    own,
     mostSdStops: Math.max(...answers.map(({ timeStops }) => timeStops.sd)),
     shortestS: own.answer.byHand.shortestS,
   };

@@ -34,6 +34,7 @@ export function AboutScene({ sceneId }: { readonly sceneId: string }) {
       <div className="Camera-Words">
         <Word onPress={() => setOpen(!open)}>{open ? "Fold it" : "Where, when, a photograph"}</Word>
         <Word to={`/camera/light/${sceneId}`}>Light and hour of the day</Word>
+        <Word to={`/camera/card/${sceneId}`}>Field card</Word>
       </div>
     </Section>
   );
