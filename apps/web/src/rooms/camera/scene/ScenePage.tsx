@@ -1,15 +1,12 @@
-import { readTime } from "@captray/science/notation";
 import { useState, useSyncExternalStore } from "react";
 import { Button } from "../../../kit/Button.tsx";
 import { ExposureBar } from "../../../kit/ExposureBar.tsx";
-import { Field } from "../../../kit/Field.tsx";
 import { lazyPart } from "../../../kit/lazyPart.ts";
 import { LedgerOfPlan } from "../../../kit/ledgerOfPlan/LedgerOfPlan.tsx";
 import { NothingYet } from "../../../kit/NothingYet.tsx";
 import { Page } from "../../../kit/Page.tsx";
 import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
-import { useSettled } from "../../../kit/useSettled.ts";
 import { Word } from "../../../kit/Word.tsx";
 import { AreaBeyond, AreaDensity, AreaPatch } from "../expectedPrint/AreaTone.tsx";
 import { newPrintShown, type PrintShown } from "../expectedPrint/printShown.ts";
@@ -17,8 +14,6 @@ import { figuresOf, rangeWords } from "../readingNow/barWords.ts";
 import { Areas } from "./Areas.tsx";
 import { flashWords, handWords } from "./barParts.ts";
 import { type ScenePageState, useScenePage } from "./useScenePage.ts";
-import { Levers, Ways } from "./Ways.tsx";
-import { leversTooLong, leversTooShort, waysInWords } from "./waysWords.ts";
 import "./ScenePage.css";
 
 type Scene = Extract<ScenePageState, { kind: "scene" }>;
@@ -28,7 +23,7 @@ const ExpectedPrint = lazyPart(
   <div className="Camera-Scene-place" />,
 );
 // What is not asked for at first sight is fetched by itself.
-const HandOfScene = lazyPart(() => import("../capPractice/HandOfScene.tsx").then((part) => part.HandOfScene));
+const HowToGive = lazyPart(() => import("./HowToGive.tsx").then((part) => part.HowToGive));
 const FlashLine = lazyPart(() => import("../flash/FlashLine.tsx").then((part) => part.FlashLine));
 const AboutScene = lazyPart(() => import("./AboutScene.tsx").then((part) => part.AboutScene));
 const SetUp = lazyPart(() => import("./FocusSetUp.tsx").then((part) => part.SetUp));
@@ -45,8 +40,6 @@ export default function ScenePage({ id }: { readonly id: string }) {
     chipWords: <AreaBeyond shown={shown} areaId={areaId} />,
     words: <AreaDensity shown={shown} areaId={areaId} />,
   }));
-  const [still, setStill] = useSettled(page.kind === "scene" ? page.stillText : "", page.onStill);
-  const [said, setSaid] = useSettled(page.kind === "scene" ? page.saidText : "", page.onSaid);
   if (page.kind === "absent") {
     return (
       <Page title="Camera">
@@ -96,44 +89,7 @@ export default function ScenePage({ id }: { readonly id: string }) {
           </div>
           <div className="Camera-Scene-exposure">
             {plan.kind === "plan" && ways !== undefined && (
-              <Section number={4} head="How to give it" aside={`${rangeWords(page.rangeS)} would not surprise`}>
-                {ways.byHand.kind === "tooShort" ? (
-                  <ProblemNote head="Too short for a cap">
-                    The shortest honest time for a hand is about {figures(ways.byHand.shortestS)}. Each of these alone
-                    would bring it:
-                    <Levers levers={leversTooShort(ways.byHand, plan.answer.optics.fNumber)} />
-                  </ProblemNote>
-                ) : (
-                  <Ways ways={waysInWords(ways.byHand)} />
-                )}
-                <HandOfScene sceneId={id} />
-                <Field
-                  label="The subject keeps still for"
-                  text={still}
-                  onText={setStill}
-                  read={(text) => readTime({ text })}
-                  kind="time"
-                  after="s"
-                  signs={12}
-                  hint="as long as needed"
-                />
-                {ways.still?.kind === "tooLong" && (
-                  <ProblemNote head="Longer than your subject keeps still">
-                    {figures(page.inHandS)} against {page.stillText}. Each of these alone would do:
-                    <Levers levers={leversTooLong(ways.still, plan.answer.optics.fNumber)} />
-                  </ProblemNote>
-                )}
-                <Field
-                  label="I worked it out as"
-                  text={said}
-                  onText={setSaid}
-                  read={(text) => readTime({ text })}
-                  kind="time"
-                  after="s"
-                  signs={6}
-                  aside={view.said}
-                />
-              </Section>
+              <HowToGive sceneId={id} page={page} plan={plan} ways={ways} />
             )}
             <FlashLine id={id} />
           </div>
@@ -201,9 +157,4 @@ function BarRange(props: { readonly page: Scene; readonly shown: PrintShown }) {
 
 function scaled({ low, high }: { readonly low: number; readonly high: number }, by: number) {
   return { low: low * by, high: high * by };
-}
-
-function figures(timeS: number): string {
-  const { figures: shown, unit } = figuresOf(timeS);
-  return unit === "" ? shown : `${shown} ${unit}`;
 }

@@ -10,7 +10,7 @@ import { findsIn, useShelfView } from "../useShelfView.ts";
 import { type SceneView, sceneView } from "./sceneView.ts";
 
 export type ScenePageState =
-  | { readonly kind: "absent"; readonly onSaid: (text: string) => void; readonly onStill: (text: string) => void }
+  | { readonly kind: "absent" }
   | {
       readonly kind: "scene";
       readonly title: string;
@@ -47,8 +47,7 @@ export function useScenePage({ sceneId }: { readonly sceneId: string }): ScenePa
     const view = sceneView({ kit, nowMs, lengthUnit });
     return { kit, view, ...inHand(kit, view.plan) };
   }, [scene, nowMs, lengthUnit, shelf, recipes, flashLamps]);
-  if (scene === undefined || worked === undefined)
-    return { kind: "absent", onSaid: () => undefined, onStill: () => undefined };
+  if (scene === undefined || worked === undefined) return { kind: "absent" };
 
   const write = (set: FieldSet, note: string) => {
     notebook.change([{ id: scene.id, kind: "scene", set }], note).kept.catch(() => undefined);
