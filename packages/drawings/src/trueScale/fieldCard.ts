@@ -31,7 +31,7 @@ export const fieldCardLetterMm = 4.6;
 
 const { width, height } = fieldCardMm;
 const letter = fieldCardLetterMm;
-const pitch = 5.4;
+const pitch = 5.3;
 const headColumn = 14;
 /** To pencil in: both sides of a holder. */
 const blankRows = 2;

@@ -30,7 +30,7 @@ export const cardInput: FieldCardInput = {
     "Taken for granted: EI 1.4 from own sheets; daylight; no filter; the hand to the ticks.",
     "Made 1 Dec 2025.",
   ],
-  more: "More in the app.",
+  more: "the rest in the app.",
   blanks: ["code", "reading", "bed", "gave"],
 };
 

@@ -36,7 +36,7 @@ export function cardWords({
       ),
     ),
     foot: footWords(card, kit, lengthUnit, madeOn),
-    more: "The rest stands in the app.",
+    more: "the rest in the app.",
     blanks: ["code", "reading", hasBed(card.columns) ? "bed" : "board", "cap off for"],
   };
 }
