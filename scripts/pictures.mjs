@@ -28,6 +28,7 @@ try {
   await phonePictures();
   await redPictures();
   await deskPictures();
+  await demoPictures();
 } finally {
   await browser.close();
   await served.close();
@@ -87,6 +88,9 @@ async function deskPictures() {
   await page.getByRole("link", { name: /Upturned skiff before the shed/ }).click();
   await page.getByRole("table", { name: /Ledger/ }).waitFor();
   await take(page, "camera-desk");
+  await page.getByRole("link", { name: "Field card" }).click();
+  await page.getByRole("button", { name: "Print the card" }).waitFor();
+  await take(page, "field-card-desk");
   await page.getByRole("link", { name: "Shelf" }).click();
   await page.locator("main h1").waitFor();
   await take(page, "shelf-desk");
@@ -95,6 +99,33 @@ async function deskPictures() {
   await page.locator("main h1").waitFor();
   await take(page, "logbook-desk");
   await page.context().close();
+}
+
+/** What the demo notebook shows on a phone: the expected print of the skiff, holders with what lies in their sides, a tested lamp. */
+async function demoPictures() {
+  const page = await open({ viewport: phone, touch: true });
+  await page.getByRole("button", { name: "Open the demo notebook" }).click();
+  await page.getByText("Demo notebook, invented.").waitFor();
+  await page.getByRole("link", { name: "Camera" }).click();
+  await page.getByRole("link", { name: /Upturned skiff before the shed/ }).click();
+  await headAtTop(page, /Expected print/);
+  await take(page, "expected-print-phone");
+  await page.getByRole("link", { name: "Shelf" }).click();
+  await headAtTop(page, "Holders");
+  await take(page, "holders-phone");
+  await page.goto(`${served.address}#/camera/flash`);
+  await page.locator("main h1").waitFor();
+  await page.evaluate(() => scrollTo(0, 0));
+  await take(page, "flash-phone");
+  await page.context().close();
+}
+
+/** @param {import("playwright-core").Page} page @param {string | RegExp} name */
+async function headAtTop(page, name) {
+  const head = page.getByRole("heading", { name }).first();
+  await head.waitFor();
+  await page.waitForTimeout(500); // the part under it has been drawn
+  await head.evaluate((element) => scrollTo(0, element.getBoundingClientRect().top + scrollY - 12));
 }
 
 /**

@@ -12,7 +12,7 @@ export interface TrueScalePageInput {
 }
 
 /** The room a piece has on a paper, mm: all but the margins and the check line. */
-export function roomOn({ paper }: { readonly paper: PaperName }): {
+function roomOn({ paper }: { readonly paper: PaperName }): {
   readonly widthMm: number;
   readonly heightMm: number;
 } {
