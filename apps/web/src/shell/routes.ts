@@ -72,6 +72,7 @@ const routes: readonly Route[] = [
   line("/camera/flash/run/:id", () => import("../rooms/camera/flash/FlashRunPage.tsx"), { bare: true }),
   line("/camera/flash/for/:id", () => import("../rooms/camera/flash/FlashForPage.tsx")),
   line("/camera/flash/give/:id", () => import("../rooms/camera/flash/FlashGivePage.tsx"), { bare: true }),
+  line("/camera/step/:id", () => import("../rooms/camera/stepTest/StepTestPage.tsx")),
   line("/camera/card/:id", () => import("../rooms/camera/fieldCard/FieldCardPage.tsx")),
   line("/camera/:id", () => import("../rooms/camera/scene/ScenePage.tsx")),
   line("/logbook", () => import("../rooms/logbook/Logbook.tsx")),

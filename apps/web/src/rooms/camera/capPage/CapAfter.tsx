@@ -140,6 +140,9 @@ export function CapAfter({
         <Button main wide aside="the same scene, read anew" onPress={() => goTo({ path: `/camera/now/${sheet.id}` })}>
           Next sheet: {nextSheetCode({ codes: notebook.cards().map((card) => card.code) })}
         </Button>
+        {sheet.testId !== undefined && (
+          <Word to={`/camera/step/${sheet.testId}`}>Which strip is right? After the trays</Word>
+        )}
         <FlashLine id={sheet.id} />
         <Word to={`/logbook/${sheet.id}`}>The page of {code}</Word>
       </div>

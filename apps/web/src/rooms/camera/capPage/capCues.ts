@@ -1,10 +1,20 @@
 import type { CapState } from "./capState.ts";
-import { countInS, nextOpening } from "./capState.ts";
+import { countInS, givenSoFar, nextOpening } from "./capState.ts";
 
 /** A cue of the cap page, in seconds from the moment the cap comes off. */
 export interface CapCue {
   readonly atS: number;
   readonly kind: "countIn" | "capOff" | "tick" | "fifth" | "end";
+}
+
+/** The ticks of the present opening at which the card is moved on, in a step test that is given so; long and high as “cap off” is. */
+export function movesIn({ plan, openings }: Pick<CapState, "plan" | "openings">): readonly number[] {
+  if (plan.strips?.manner !== "cardMoved") return [];
+  const given = givenSoFar(openings);
+  return plan.strips.totalsS
+    .slice(0, -1)
+    .map((totalS) => Math.round(totalS - given))
+    .filter((atS) => atS > 0);
 }
 
 /**
@@ -30,7 +40,11 @@ export function capCues({
   if (plan.way === "ticks") {
     const { endsS } = nextOpening(state);
     // A tick less than a quarter of a second before the end would be taken for it.
-    for (let s = 1; s <= endsS - 0.25; s++) cues.push({ atS: s, kind: s % 5 === 0 ? "fifth" : "tick" });
+    const moves = movesIn(state);
+    for (let s = 1; s <= endsS - 0.25; s++) {
+      const kind = moves.includes(s) ? "capOff" : s % 5 === 0 ? "fifth" : "tick";
+      cues.push({ atS: s, kind });
+    }
     cues.push({ atS: endsS, kind: "end" });
   }
   return { zeroMs, cues };

@@ -1,7 +1,7 @@
 import { practiceOf as practiceIn } from "@captray/notebook/answers";
 import type { Hand, Practice } from "@captray/notebook/records";
 import { handSd, openingsTiming } from "@captray/science/exposure";
-import type { CapPlan, CapWay } from "./capPlan.ts";
+import type { CapPlan, CapStrips, CapWay } from "./capPlan.ts";
 
 /** What is known of the hand in one of its two ways; null before any practice. */
 export function practiceOf({ hand, way }: { readonly hand: Hand | undefined; readonly way: CapWay }): Practice | null {
@@ -13,15 +13,24 @@ export function capPlanOf({
   wantedS,
   way,
   practice,
+  strips,
 }: {
   readonly wantedS: number;
   readonly way: CapWay;
   readonly practice: Practice | null;
+  readonly strips?: CapStrips | undefined;
 }): CapPlan {
   const rate = way === "counted" ? (practice?.rate?.value ?? 1) : 1;
   // A practice that says a second is nothing, or that no time is left, is a broken one.
   const biasS = practice?.biasS.value ?? 0;
-  return { wantedS, way, biasS: biasS < wantedS - 0.1 ? biasS : 0, rate: rate > 0.1 && rate < 10 ? rate : 1 };
+  const shortestS = strips?.totalsS[0] ?? wantedS;
+  return {
+    wantedS: strips?.totalsS.at(-1) ?? wantedS,
+    way,
+    biasS: biasS < shortestS - 0.1 ? biasS : 0,
+    rate: rate > 0.1 && rate < 10 ? rate : 1,
+    ...(strips && { strips }),
+  };
 }
 
 /** The scatter of one opening, one standard deviation in s. */

@@ -30,6 +30,7 @@ function isState(held: unknown): held is CapState {
     isSeconds(plan.rate) &&
     isNumber(plan.biasS) &&
     isWay(plan.way) &&
+    isStrips(plan.strips) &&
     typeof countIn === "boolean" &&
     isPhase(phase) &&
     Array.isArray(openings) &&
@@ -43,6 +44,12 @@ function isState(held: unknown): held is CapState {
     changes.every(isChange) &&
     (notice === null || isObject(notice))
   );
+}
+
+function isStrips(held: unknown): boolean {
+  if (held === undefined) return true;
+  if (!isObject(held) || !Array.isArray(held.totalsS) || held.totalsS.length === 0) return false;
+  return held.totalsS.every(isSeconds) && ["openings", "cardMoved"].includes(String(held.manner));
 }
 
 function isPhase(held: unknown): held is CapPhase {

@@ -10,6 +10,16 @@ export interface CapPlan {
   readonly biasS: number;
   /** How many seconds one counted second of this hand is; 1 to the ticks. */
   readonly rate: number;
+  /** A step test: several strips of one sheet. */
+  readonly strips?: CapStrips;
+}
+
+/** The strips of a step test. */
+export interface CapStrips {
+  /** What each strip has had in the end, in whole ticks; the least first. */
+  readonly totalsS: readonly number[];
+  /** The cap on between them, or the card moved on while it is off. */
+  readonly manner: "openings" | "cardMoved";
 }
 
 /** Below this nobody can put a cap off and on: what is left is not given. */

@@ -101,14 +101,25 @@ export function nextOpening({ plan, openings }: Pick<CapState, "plan" | "opening
   readonly givesS: number;
 } {
   const { biasS, rate, way } = plan;
-  const stillS = openings.length === 0 ? plan.wantedS : Math.max(leastS, plan.wantedS - givenSoFar(openings));
-  if (way === "counted" || openings.length === 0) {
+  const untilS = (inRow(plan) ? plan.strips?.totalsS[openings.length] : undefined) ?? plan.wantedS;
+  const stillS = openings.length === 0 ? untilS : Math.max(leastS, untilS - givenSoFar(openings));
+  if (way === "counted" || openings.length === 0 || inRow(plan)) {
     const count = countFor({ wantedS: stillS, biasS, rate });
     return { count, endsS: count * rate, givesS: givenAtCount({ count, biasS, rate }) };
   }
   // What is left over after a wait ends where it ends, not on a tick.
   const endsS = tenth(Math.max(leastS, stillS - biasS));
   return { count: endsS, endsS, givesS: tenth(Math.max(leastS, endsS + biasS)) };
+}
+
+/** Whether this is a step test given in several openings, one a strip. */
+export function inRow({ strips }: CapPlan): boolean {
+  return strips?.manner === "openings";
+}
+
+/** Whether another strip is to be given once these openings are. */
+function stripsLeft({ plan, openings }: Pick<CapState, "plan" | "openings">): number {
+  return inRow(plan) ? Math.max(0, (plan.strips?.totalsS.length ?? 0) - openings.length) : 0;
 }
 
 /** How long after its planned end an opening is still open when nobody presses: as long again, at least 10 s. */
@@ -138,7 +149,7 @@ export function stepCap({ state, event }: { readonly state: CapState; readonly e
     case "stillOff":
       return stillOff(at);
     case "goOn":
-      return at.phase.name === "after" && at.phase.by !== "asPlanned" && stillToGive(at) >= leastS
+      return mayGoOn(at)
         ? { ...at, phase: { name: "waiting", sinceMs: now }, changes: [], notice: null, lastPressMs: now }
         : at;
     case "takeBack":
@@ -158,6 +169,13 @@ export function stepCap({ state, event }: { readonly state: CapState; readonly e
     case "hand":
       return at.phase.name === "after" ? { ...at, done: toggled(at.done, event.step) } : at;
   }
+}
+
+/** Whether a sheet that was ended can be gone on with: something is left to give, and its strips are not all done. */
+function mayGoOn(state: CapState): boolean {
+  if (state.phase.name !== "after") return false;
+  if (inRow(state.plan)) return stripsLeft(state) > 0;
+  return state.phase.by !== "asPlanned" && stillToGive(state) >= leastS;
 }
 
 /** What is still to give, to 0.1 s; 0 when all is given. */
@@ -210,7 +228,13 @@ function press(state: CapState, nowMs: number, spareId: string): CapState {
   if (phase.name !== "off") return state;
   // A finger that says "off" a little after the count-in's end must not be taken for "on".
   if (phase.auto && openS(state, nowMs) < Math.min(1, nextOpening(state).endsS / 2)) return state;
-  return ended(closed(pressed, nowMs), nowMs, "press");
+  return afterPiece(closed(pressed, nowMs), nowMs, "press");
+}
+
+/** The cap is on: the next strip, or the end. */
+function afterPiece(state: CapState, endedMs: number, by: "press" | "asPlanned"): CapState {
+  if (stripsLeft(state) === 0) return ended(state, endedMs, by);
+  return { ...state, phase: { name: "waiting", sinceMs: endedMs } };
 }
 
 function wait(state: CapState, nowMs: number): CapState {
@@ -219,6 +243,7 @@ function wait(state: CapState, nowMs: number): CapState {
   const { lastPressMs } = state;
   if (lastPressMs !== null && Math.abs(nowMs - lastPressMs) < bounceMs) return state;
   const kept: CapState = { ...closed(state, nowMs), lastPressMs: nowMs, notice: null };
+  if (inRow(state.plan)) return afterPiece(kept, nowMs, "press");
   if (stillToGive(kept) < leastS) return ended(kept, nowMs, "press");
   return { ...kept, phase: { name: "waiting", sinceMs: nowMs } };
 }
@@ -232,7 +257,7 @@ function takenAsPlanned(state: CapState): CapState {
   if (state.phase.name !== "off") return state;
   const { endsS, givesS } = nextOpening(state);
   const endedMs = state.phase.openedMs + endsS * 1000;
-  return ended(withOpening(state, state.phase, givesS, "asPlanned"), endedMs, "asPlanned");
+  return afterPiece(withOpening(state, state.phase, givesS, "asPlanned"), endedMs, "asPlanned");
 }
 
 function withOpening(

@@ -1,8 +1,10 @@
 import type { Practice } from "@captray/notebook/records";
 import { beginning } from "../../../kit/beginning.ts";
 import { mishapWords } from "../../../kit/mishapWords.ts";
+import { movesIn } from "./capCues.ts";
 import { openingsSdStops } from "./capHand.ts";
-import { type CapState, countInS, givenSoFar, mayStillBeOff, nextOpening, stillToGive } from "./capState.ts";
+import { type CapState, countInS, givenSoFar, inRow, mayStillBeOff, nextOpening, stillToGive } from "./capState.ts";
+import { stripsGiven } from "./capStrips.ts";
 import {
   comparedWords,
   figureOf,
@@ -65,7 +67,13 @@ export function capView({ state, nowMs, practice }: ViewInput): CapView {
   const number = openings.length + 1;
   const way = counted ? "counted in your head" : "to the ticks";
   const until = counted ? `count ${figureOf(next.count)}` : untilWords(next.endsS, number);
-  const whole = { ticks: given + next.endsS, done: given };
+  const row = inRow(plan);
+  // A strip of a row is counted from nothing; pieces of one opening add up.
+  const base = row ? 0 : given;
+  const whole = { ticks: base + next.endsS, done: base };
+  const untilS = wantedNow(state);
+  const strips = plan.strips?.totalsS.length ?? 0;
+  const which = row ? `strip ${number} of ${strips}` : openingsWords(1);
   const strokes = strokesOf(state);
   const noPress = `anywhere, gloves too. No press: kept as ${secondsWords(next.givesS)}, “taken as planned”, ± your hand`;
 
@@ -75,7 +83,7 @@ export function capView({ state, nowMs, practice }: ViewInput): CapView {
         ground: "dark",
         way,
         head: "Cap on",
-        aside: [until, openingsWords(1)],
+        aside: [until, which],
         figure: figureOf(next.count),
         under: counted
           ? "to count in your head"
@@ -103,7 +111,7 @@ export function capView({ state, nowMs, practice }: ViewInput): CapView {
         ground: "dark",
         way,
         head: "Cap on",
-        aside: [until, openingsWords(1)],
+        aside: [until, which],
         figure: String(leftS),
         under: "then the cap comes off",
         strokes,
@@ -115,6 +123,7 @@ export function capView({ state, nowMs, practice }: ViewInput): CapView {
       };
     }
     case "waiting": {
+      if (row) return betweenStrips(state, nowMs, way);
       const stillS = stillToGive(state);
       const asOne = openingsSdStops({ openTimesS: [plan.wantedS], practice });
       const asMore = openingsSdStops({ openTimesS: [...openings.map(({ givenS }) => givenS), stillS], practice });
@@ -152,7 +161,7 @@ export function capView({ state, nowMs, practice }: ViewInput): CapView {
       const openS = phase.name === "off" ? Math.max(0, (nowMs - phase.openedMs) / 1000) : next.endsS;
       const over = openS >= next.endsS;
       const figure = counted ? figureOf(next.count) : figureOf(Math.floor(openS + 1e-6));
-      const overWords = `${secondsWords(openS - next.endsS)} over: ${comparedWords({ givenS: given + openS, wantedS: plan.wantedS })}`;
+      const overWords = `${secondsWords(openS - next.endsS)} over: ${comparedWords({ givenS: given + openS, wantedS: untilS })}`;
       return {
         ground: "light",
         way,
@@ -160,11 +169,15 @@ export function capView({ state, nowMs, practice }: ViewInput): CapView {
         aside:
           over && !counted
             ? [`+${secondsWords(openS - next.endsS)}`, ""]
-            : [until, number === 1 ? openingsWords(1) : `opening ${number}; ${secondsWords(given)} kept`],
+            : [
+                until,
+                movesWords(state, openS) ??
+                  (row || number === 1 ? which : `opening ${number}; ${secondsWords(given)} kept`),
+              ],
         figure,
         under: counted ? "count in your head" : null,
         strokes:
-          strokes && !counted ? { ...strokes, done: Math.min(whole.ticks, given + Math.floor(openS + 1e-6)) } : strokes,
+          strokes && !counted ? { ...strokes, done: Math.min(whole.ticks, base + Math.floor(openS + 1e-6)) } : strokes,
         lines: over
           ? [counted ? `${secondsWords(openS)} by the watch.` : `${overWords}.`]
           : wantedLines(state, practice),
@@ -217,6 +230,7 @@ export function afterView({
     lines: [
       `${by}; ${openingsWords(openings.length)}${pieces}, ${how}.`,
       `Wanted ${secondsWords(plan.wantedS)}: ${compared}. Your hand ${plusMinusStops(sdStops)}.`,
+      ...(plan.strips === undefined ? [] : [`Strips: ${stripsGiven(state).map(figureOf).join(", ")} s.`]),
     ],
     stepS: given < 3 ? 0.1 : given < 30 ? 0.5 : given < 120 ? 1 : 5,
     stillOff: mayStillBeOff(state, nowMs),
@@ -262,7 +276,51 @@ export function noticeWords({ state }: { readonly state: CapState }): string | n
     : `${away}, and the time ran out meanwhile. If the cap went on at another moment, put it right.`;
 }
 
+/** The cap on between two strips of a row: the card goes on, then the next opening. */
+function betweenStrips(state: CapState, nowMs: number, way: string): CapView {
+  const { plan, openings, phase } = state;
+  const next = nextOpening(state);
+  const strips = plan.strips?.totalsS.length ?? 0;
+  const given = givenSoFar(openings);
+  const sinceMs = phase.name === "waiting" ? phase.sinceMs : nowMs;
+  const number = openings.length + 1;
+  const counted = plan.way === "counted";
+  return {
+    ground: "dark",
+    way,
+    head: "Cap on",
+    aside: [`waiting ${waitedWords((nowMs - sinceMs) / 1000)}`, `${openings.length} of ${strips} strips have theirs`],
+    figure: figureOf(next.count),
+    under: counted ? "to count for the strips that are left" : "ticks for the strips that are left",
+    strokes: strokesOf(state),
+    lines: [
+      `Move the card on: it covers strip ${openings.length} too, which has had ${secondsWords(given)}.`,
+      `Strip ${number} of ${strips} comes to ${secondsWords(wantedNow(state))} with this opening.`,
+    ],
+    press: "Press as the cap comes off",
+    pressLines: [
+      counted ? `count ${figureOf(next.count)} of yours, then on again` : `${ticksWords(next.endsS)}, then on again`,
+    ],
+    foot: { word: "End here", line: `the strips that are left have had ${secondsWords(given)}`, does: "endHere" },
+    over: false,
+  };
+}
+
+/** What is wanted by the end of this opening: of a row of strips its own total. */
+function wantedNow({ plan, openings }: Pick<CapState, "plan" | "openings">): number {
+  return (inRow(plan) ? plan.strips?.totalsS[openings.length] : undefined) ?? plan.wantedS;
+}
+
+/** When the card is moved on next while the cap is off; nothing where no card is moved. */
+function movesWords(state: CapState, openS: number): string | undefined {
+  if (state.plan.strips?.manner !== "cardMoved") return undefined;
+  const next = movesIn(state).find((atS) => atS > openS - 0.5);
+  if (next === undefined) return "the last strip";
+  return openS >= next - 0.05 ? "move the card on now" : `card on at the ${ordinal(next)}`;
+}
+
 function strokesOf(state: CapState): CapView["strokes"] {
+  if (inRow(state.plan)) return { ticks: Math.max(1, nextOpening(state).count), done: 0 };
   const first = nextOpening({ plan: state.plan, openings: [] });
   const given = givenSoFar(state.openings);
   // A piece that ran past the planned end still has its stroke.
@@ -272,14 +330,23 @@ function strokesOf(state: CapState): CapView["strokes"] {
 function wantedLines({ plan, openings }: CapState, practice: Practice | null): string[] {
   const next = nextOpening({ plan, openings });
   const totalS = givenSoFar(openings) + next.givesS;
-  const offStops = Math.log2(totalS / plan.wantedS);
+  const wantedS = wantedNow({ plan, openings });
+  const offStops = Math.log2(totalS / wantedS);
   const ends =
     plan.way === "counted" ? "a whole count" : next.count % 1 === 0 ? "ending on a tick" : "ending on a half";
   const offWords =
     Math.abs(offStops) < 0.005 ? "" : `; ${ends} ${offStops > 0 ? "adds" : "takes off"} ${stopsWords(offStops)}`;
   const sdStops = openingsSdStops({ openTimesS: [...openings.map(({ givenS }) => givenS), next.givesS], practice });
   const known = practice === null ? "Your hand, before any practice" : "Your hand";
-  return [`Wanted ${secondsWords(plan.wantedS)}${offWords}.`, `${known}: ${plusMinusStops(sdStops)}.`];
+  const asked = [`Wanted ${secondsWords(wantedS)}${offWords}.`, `${known}: ${plusMinusStops(sdStops)}.`];
+  const { strips } = plan;
+  if (strips === undefined) return asked;
+  const moves = movesIn({ plan, openings });
+  const how =
+    strips.manner === "openings"
+      ? `${strips.totalsS.length} strips, an opening each; between them the card covers one more.`
+      : `${strips.totalsS.length} strips in one opening. The card moves on at tick ${moves.join(", ")}; the last strip ends with the cap.`;
+  return [how, ...asked];
 }
 
 function untilWords(endsS: number, number: number): string {

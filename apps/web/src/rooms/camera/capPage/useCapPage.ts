@@ -1,5 +1,5 @@
 import type { Notebook } from "@captray/notebook/journal";
-import type { Practice, Sheet } from "@captray/notebook/records";
+import type { Practice, Sheet, Test } from "@captray/notebook/records";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { momentNow } from "../../../devices/momentNow.ts";
 import { listenForPress } from "../../../devices/pressKeys.ts";
@@ -14,6 +14,7 @@ import { capMirrorName, readCapMirror } from "./capMirror.ts";
 import { capFromSheet, capSets } from "./capRecord.ts";
 import { type CapSettings, readCapSettings, writeCapSettings } from "./capSettings.ts";
 import { type CapEvent, type CapState, type HandStep, handSteps, stepCap } from "./capState.ts";
+import { capStripsOf, stripSets } from "./capStrips.ts";
 
 const { clock, mirror, sound, shaker } = capDevices();
 const doneName = "captray-cap-done";
@@ -77,9 +78,15 @@ export function useCapPage({
       try {
         const newId = () => notebook.newId();
         const set = capSets({ state: next, sheet: held, practice: hand, now: momentNow(), newId });
-        if (Object.keys(set).length === 0) return settle("kept");
+        const test = testOf(notebook, held);
+        const ofTest = test?.question === "step" ? stripSets({ state: next, test }) : {};
+        const changes = [
+          { id: sheet.id, kind: "sheet" as const, set },
+          ...(test === undefined ? [] : [{ id: test.id, kind: "test" as const, set: ofTest }]),
+        ].filter((change) => Object.keys(change.set).length > 0);
+        if (changes.length === 0) return settle("kept");
         setKeeping("onItsWay");
-        notebook.change([{ id: sheet.id, kind: "sheet", set }], noteOf(held, next)).kept.then(
+        notebook.change(changes, noteOf(held, next)).kept.then(
           () => settle("kept"),
           () => settle("failed"),
         );
@@ -194,8 +201,8 @@ export function useCapPage({
       writeCapSettings(mirror, next);
       setSettings(next);
       const hand = practiceOf({ hand: handOf(notebook, sheet), way: next.way });
-      const { wantedS } = latest.current.plan;
-      happen({ kind: "plan", plan: capPlanOf({ wantedS, way: next.way, practice: hand }) });
+      const { wantedS, strips } = latest.current.plan;
+      happen({ kind: "plan", plan: capPlanOf({ wantedS, way: next.way, practice: hand, strips }) });
       happen({ kind: "countIn", on: next.countIn });
     },
     [notebook, sheet, happen],
@@ -228,7 +235,8 @@ function opened(notebook: Notebook, sheet: Sheet, { way, countIn }: CapSettings)
     return stepCap({ state: held.state, event: { kind: "restore", nowMs, seenMs: held.seenMs } });
   }
   const hand = handOf(notebook, sheet);
-  const plan = capPlanOf({ wantedS: sheet.planned?.timeS ?? 1, way, practice: practiceOf({ hand, way }) });
+  const strips = capStripsOf({ test: testOf(notebook, sheet) });
+  const plan = capPlanOf({ wantedS: sheet.planned?.timeS ?? 1, way, practice: practiceOf({ hand, way }), strips });
   const fromSheet = capFromSheet({ sheet, plan, countIn, nowMs });
   return fromSheet.phase.name === "after" ? { ...fromSheet, done: readDone(sheet.id) } : fromSheet;
 }
@@ -258,6 +266,11 @@ function isLive({ phase }: CapState): boolean {
 function handOf(notebook: Notebook, sheet: Sheet) {
   const held = sheet.handId === undefined ? notebook.shelf("hand")[0] : notebook.peek(sheet.handId);
   return held?.kind === "hand" ? held : undefined;
+}
+
+function testOf(notebook: Notebook, { testId }: Sheet): Test | undefined {
+  const held = testId === undefined ? undefined : notebook.peek(testId);
+  return held?.kind === "test" ? held : undefined;
 }
 
 function noteOf(sheet: Sheet, { phase, openings }: CapState): string {

@@ -10,6 +10,7 @@ import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
 import { useBoardPlace } from "../../../kit/useBoard.ts";
 import { Word } from "../../../kit/Word.tsx";
+import { isWideDoubt } from "../wideDoubt.ts";
 import type { FieldName, SaidBetter } from "./draft.ts";
 import { GrantedList } from "./GrantedList.tsx";
 import type { BarView } from "./readingNowView.ts";
@@ -19,7 +20,9 @@ import "./ReadingNow.css";
 
 /** “I have a reading now”: seven fields, a cap time, and what it takes for granted. The id names a sheet to make again. */
 export default function ReadingNow({ id }: { readonly id: string }) {
-  const { draft, view, kits, happen, takeKit, anotherScene, openLedger, toTheCap } = useReadingNow({ againId: id });
+  const { draft, view, kits, happen, takeKit, anotherScene, openLedger, toStepTest, toTheCap } = useReadingNow({
+    againId: id,
+  });
   const field = (name: FieldName) => ({ name, text: draft.texts[name], happen });
   const onBetter = useCallback((said: Partial<SaidBetter>) => happen({ event: "better", said }), [happen]);
   const unused = kits.filter(
@@ -75,6 +78,15 @@ export default function ReadingNow({ id }: { readonly id: string }) {
             <Section head="Taken for granted" aside="press one to say better">
               <GrantedList granted={view.granted} result={draft.result} better={draft.better} onBetter={onBetter} />
               <p className="small soft">Lens, meter and this paper go on the shelf by themselves.</p>
+              {view.plan.kind === "plan" && isWideDoubt({ sdStops: view.plan.answer.timeStops.sd }) && (
+                <p className="say">
+                  So wide a doubt is best answered by one sheet of strips:{" "}
+                  <Word inline onPress={toStepTest}>
+                    make a step test first
+                  </Word>
+                  .
+                </p>
+              )}
               <Word onPress={openLedger}>Open the ledger, line by line</Word>
               <Said draft={draft.said} onSaid={(text) => happen({ event: "said", text })} answer={view.said} />
             </Section>

@@ -78,7 +78,8 @@ export function draftRecords({
   const meter = keepMeter(draft, shelf, fresh, keep);
   const { paperBox, exposureIndex } = keepPaper(draft, shelf, fresh, keep);
   const scene = keepScene({ draft, shelf, fresh, keep, takenAt, lens, stopId, meter, paperBox, exposureIndex });
-  return { kit: { scene, lens, meter, paperBox, exposureIndex }, sets, sceneId: scene.id };
+  const hand = shelf.hands.find(({ id }) => id === scene.handId) ?? shelf.hands[0];
+  return { kit: { scene, lens, meter, paperBox, exposureIndex, hand }, sets, sceneId: scene.id };
 }
 
 type Keep = <R extends AnyRecord>(base: R | undefined, kind: R["kind"], id: string, set: FieldSet) => R;

@@ -81,6 +81,7 @@ export function useReadingNow({ againId }: { readonly againId: string }) {
     },
     anotherScene: () => happen({ event: "anotherScene" }),
     openLedger: () => goTo({ path: `/camera/${keep().sceneId}` }),
+    toStepTest: () => goTo({ path: `/camera/step/${keep().sceneId}` }),
     toTheCap: () => {
       if (view.plan.kind !== "plan") return;
       const { kit } = keep();

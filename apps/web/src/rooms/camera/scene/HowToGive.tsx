@@ -1,11 +1,16 @@
 import type { PlanOf, WaysOf } from "@captray/notebook/answers";
 import { readTime } from "@captray/science/notation";
+import { Button } from "../../../kit/Button.tsx";
 import { Field } from "../../../kit/Field.tsx";
+import { goTo } from "../../../kit/goTo.ts";
+import { honestDigits } from "../../../kit/honestDigits.ts";
 import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
 import { useSettled } from "../../../kit/useSettled.ts";
+import { Word } from "../../../kit/Word.tsx";
 import { HandOfScene } from "../capPractice/HandOfScene.tsx";
 import { figuresOf, rangeWords } from "../readingNow/barWords.ts";
+import { isWideDoubt } from "../wideDoubt.ts";
 import type { ScenePageState } from "./useScenePage.ts";
 import { Levers, Ways } from "./Ways.tsx";
 import { leversTooLong, leversTooShort, waysInWords } from "./waysWords.ts";
@@ -21,8 +26,19 @@ export interface HowToGiveProps {
 export function HowToGive({ sceneId, page, plan, ways }: HowToGiveProps) {
   const [still, setStill] = useSettled(page.stillText, page.onStill);
   const [said, setSaid] = useSettled(page.saidText, page.onSaid);
+  const { plusMinus } = honestDigits({ value: 0, sd: plan.answer.timeStops.sd, of: "stops" });
+  const isWide = isWideDoubt({ sdStops: plan.answer.timeStops.sd });
   return (
     <Section number={4} head="How to give it" aside={`${rangeWords(page.rangeS)} would not surprise`}>
+      {isWide && (
+        <ProblemNote
+          head="A step test first would tell"
+          ways={<Button onPress={() => goTo({ path: `/camera/step/${sceneId}` })}>Plan a step test</Button>}
+        >
+          Give or take {plusMinus} stops is more than this paper forgives. One sheet of strips, of an even board, finds
+          the time; one opening stays open to whoever wants the picture now.
+        </ProblemNote>
+      )}
       {ways.byHand.kind === "tooShort" ? (
         <ProblemNote head="Too short for a cap">
           The shortest honest time for a hand is about {figures(ways.byHand.shortestS)}. Each of these alone would bring
@@ -32,6 +48,7 @@ export function HowToGive({ sceneId, page, plan, ways }: HowToGiveProps) {
       ) : (
         <Ways ways={waysInWords(ways.byHand)} />
       )}
+      {!isWide && <Word to={`/camera/step/${sceneId}`}>Step test</Word>}
       <HandOfScene sceneId={sceneId} />
       <Field
         label="The subject keeps still for"
