@@ -109,7 +109,7 @@ describe("a page true to size", () => {
     await page.getByRole("button", { name: "Take back" }).click();
     await page.goto(`${inject("address")}#/logbook`);
     await page.getByText("W35").first().waitFor();
-    expect(await page.getByText("W41").count()).toBe(0);
+    await expect.poll(() => page.getByText("W41").count()).toBe(0);
 
     await page.goBack();
     await page.goBack();
