@@ -128,12 +128,17 @@ function HowPractised({ practice }: { readonly practice: PracticeInHand }) {
 }
 
 function HandKnown({ practice }: { readonly practice: PracticeInHand }) {
-  const { of, way } = practice;
+  const { of, way, hand } = practice;
   const { found } = of;
+  const before = way.way === "ticks" ? hand?.toTicks : hand?.counted;
   const atEightS = Math.hypot(found.motorSdS, 8 * found.weber);
   return (
     <Section head="What is known of it" aside="± holds nine in ten">
-      <p className="say">{usedWords(of, way)}</p>
+      <p className="say">
+        {of.counted === 0 && before !== undefined
+          ? `${before.openings} openings are known from before, and the ledger goes by them. These here take their place once they are more.`
+          : usedWords(of, way)}
+      </p>
       {of.counted === 0 ? (
         <NothingYet>
           Each opening stands here as a dot, left of the wanted line when it was too short and right of it when too

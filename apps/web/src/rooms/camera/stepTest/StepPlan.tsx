@@ -93,15 +93,17 @@ export function StepPlan({ scene }: { readonly scene: Scene }) {
         that prints it mid grey says what this paper really wants.
       </p>
       <Section head="The strips" aside={`${secondsWords(test.timeS)} advised, ${plusMinusStops(test.sdStops)}`}>
-        <Choice label="How many" value={steps} onChoose={setSteps} options={counts} />
-        <Choice label="How far apart" value={apart} onChoose={setApart} options={distances} />
-        <Choice label="How they are given" value={manner} onChoose={setManner} options={manners} />
-        <Choice
-          label="The least lies at this edge of the ground glass"
-          value={firstEdge}
-          onChoose={setFirstEdge}
-          options={edges}
-        />
+        <div className="Camera-Step-choices">
+          <Choice label="How many" value={steps} onChoose={setSteps} options={counts} />
+          <Choice label="How far apart" value={apart} onChoose={setApart} options={distances} />
+          <Choice label="How they are given" value={manner} onChoose={setManner} options={manners} />
+          <Choice
+            label="The least lies at this edge of the ground glass"
+            value={firstEdge}
+            onChoose={setFirstEdge}
+            options={edges}
+          />
+        </div>
         <StripsDrawn strips={test.strips.map(({ totalS }) => ({ timeS: totalS }))} firstEdge={firstEdge} />
         <table className="Camera-Step-table">
           <thead>
