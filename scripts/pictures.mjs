@@ -87,7 +87,10 @@ async function deskPictures() {
   await page.getByRole("link", { name: "Camera" }).click();
   await page.getByRole("link", { name: /Upturned skiff before the shed/ }).click();
   await page.getByRole("table", { name: /Ledger/ }).waitFor();
-  await page.getByRole("img", { name: /^Curve of/ }).first().waitFor();
+  await page
+    .getByRole("img", { name: /^Curve of/ })
+    .first()
+    .waitFor();
   await take(page, "camera-desk");
   await page.getByRole("link", { name: "Field card" }).click();
   await page.getByRole("button", { name: "Print the card" }).waitFor();
@@ -109,7 +112,10 @@ async function demoPictures() {
   await page.getByText("Demo notebook, invented.").waitFor();
   await page.getByRole("link", { name: "Camera" }).click();
   await page.getByRole("link", { name: /Upturned skiff before the shed/ }).click();
-  await page.getByRole("img", { name: /^Curve of/ }).first().waitFor();
+  await page
+    .getByRole("img", { name: /^Curve of/ })
+    .first()
+    .waitFor();
   await headAtTop(page, /Expected print/);
   await take(page, "expected-print-phone");
   await page.getByRole("link", { name: "Shelf" }).click();

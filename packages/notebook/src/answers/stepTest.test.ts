@@ -3,7 +3,7 @@ import type { Json } from "../records/index.ts";
 import { planOf } from "./planOf.ts";
 import { stepTestIndex } from "./stepTestIndex.ts";
 import { stepTestPlan } from "./stepTestPlan.ts";
-import { idNumber, recordOf, someKit } from "./testing.ts";
+import { areasOf, dial, idNumber, recordOf, someKit } from "./testing.ts";
 
 function testOf(seconds: readonly number[]) {
   const fields: Record<string, Json> = { question: "step", sheetIds: [idNumber(40)] };
@@ -112,6 +112,31 @@ describe("stepTestIndex", () => {
     const advised = timeOf(kit);
     const found = stepTestIndex({ kit, test: testOf([advised, 2 * advised]), strip: 2 });
     expect(found.kind === "found" ? found.value.value : Number.NaN).toBeCloseTo(1, 9);
+  });
+
+  test("placed a stop above mid, the board still is to print mid grey: the same index as placed on mid [by hand]", () => {
+    const strips = testOf([6, 12]);
+    const indexAt = (stops: number) => {
+      const kit = someKit({ scene: { place: { areaId: idNumber(100), stops } } });
+      const found = stepTestIndex({ kit, test: strips, strip: 2 });
+      return found.kind === "found" ? found.value.value : Number.NaN;
+    };
+    expect(indexAt(1)).toBeCloseTo(indexAt(0), 9);
+  });
+
+  test("the scene read anew since the test was given does not move its index: what was asked then holds", () => {
+    const then = someKit({});
+    const asked = planOf(then);
+    if (asked.kind !== "plan") throw new Error(asked.kind);
+    const darker = someKit({ scene: areasOf([["hull", dial(1 / 4, "1/4")]]) });
+    const strips = testOf([6, 12]);
+    const of = (kit: typeof then, planned?: typeof asked.input) => {
+      const found = stepTestIndex({ kit, test: strips, strip: 2, planned });
+      return found.kind === "found" ? found.value.value : Number.NaN;
+    };
+    expect(of(darker, asked.input)).toBeCloseTo(of(then), 9);
+    // Two stops less light, were the reading of today believed.
+    expect(of(darker) / of(then)).toBeCloseTo(4, 6);
   });
 
   test("strips two stops apart leave twice the doubt", () => {

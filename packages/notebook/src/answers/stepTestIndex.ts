@@ -1,5 +1,5 @@
 import type { OutOfDomain } from "@captray/science/errors";
-import { planDefaults, reciprocityEffectiveTime } from "@captray/science/exposure";
+import { type PlanInput, planDefaults, planWithFacts, reciprocityEffectiveTime } from "@captray/science/exposure";
 import type { ExposureIndex, Test } from "../records/index.ts";
 import type { Kit } from "./kit.ts";
 import { paperLawOf } from "./paperLawOf.ts";
@@ -30,10 +30,13 @@ export function stepTestIndex({
   kit,
   test,
   strip,
+  planned,
 }: {
   readonly kit: Kit;
   readonly test: Test;
   readonly strip: number;
+  /** What was asked when the test went to the cap: the scene may have been read, focused or lit anew since. */
+  readonly planned?: PlanInput | undefined;
 }): StepTestIndex {
   const strips = stepStrips({ test });
   const [below, above] = [strips[Math.floor(strip) - 1], strips[Math.ceil(strip) - 1]];
@@ -44,7 +47,7 @@ export function stepTestIndex({
   const timeS = Math.sqrt(below.timeS * above.timeS);
   const found = {
     how: "ownSheets",
-    source: kit.scene.light?.source ?? supposedSource,
+    source: planned?.light?.source ?? kit.scene.light?.source ?? supposedSource,
     ...glassOf(kit),
     ...(kit.meter && { meterId: kit.meter.id }),
     timesS: [timeS],
@@ -54,9 +57,10 @@ export function stepTestIndex({
   const asOwn = { ...index, value: { value, sdStops: planDefaults.exposureIndexSdStops.stepTest }, found };
   const plan = planOf({ ...kit, exposureIndex: asOwn, meterThen: undefined });
   if (plan.kind !== "plan") return plan;
+  const boardTimeS = planWithFacts(onMid({ ...plan.input, ...(planned && asThen(planned)) })).timeS;
   const { reciprocityExponent: exponent, reciprocityFromS: fromS } = paperLawOf({ kit });
   const worth = (seconds: number) => reciprocityEffectiveTime({ timeS: seconds, exponent, fromS });
-  const fasterStops = Math.log2(worth(plan.answer.timeS) / worth(timeS));
+  const fasterStops = Math.log2(worth(boardTimeS) / worth(timeS));
   return {
     kind: "found",
     timeS,
@@ -64,6 +68,22 @@ export function stepTestIndex({
     found,
     fasterStops,
   };
+}
+
+/** What the test was given with; paper and meter are those of the index that is looked for. */
+function asThen({ readings, lens, focus, filters, light }: PlanInput): Partial<PlanInput> {
+  return {
+    readings,
+    lens,
+    ...(focus && { focus }),
+    ...(filters && { filters }),
+    ...(light && { light }),
+  };
+}
+
+/** The board is to print mid grey, wherever the scene places what it points at. */
+function onMid({ place, ...input }: PlanInput): PlanInput {
+  return place === undefined ? input : { ...input, place: { ...place, stops: 0 } };
 }
 
 /** Strips farther apart than a stop cannot tell what strips of one stop can. */

@@ -1,11 +1,13 @@
 import { kitOf, stepStrips, stepTestIndex } from "@captray/notebook/answers";
 import type { Test } from "@captray/notebook/records";
 import { messageOf } from "@captray/science/errors";
+import type { PlanInput } from "@captray/science/exposure";
 import { useState } from "react";
 import { Button } from "../../../kit/Button.tsx";
 import { Choice } from "../../../kit/Choice.tsx";
 import { Estimate } from "../../../kit/Estimate.tsx";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
+import { useRecord } from "../../../kit/notebook/useRecord.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
 import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
@@ -28,6 +30,7 @@ export function StepAnswer({ test }: { readonly test: Test }) {
   const [between, setBetween] = useState(before !== undefined && !Number.isInteger(before));
   const strips = stepStrips({ test });
   const sheetId = test.sheetIds?.[0];
+  const sheet = useRecord(sheetId ?? "");
   const scene = shelf.scenes.find(({ id }) => id === test.sceneId);
   const isGiven = strips.some(({ given }) => given);
   const positive = test.result === "positive";
@@ -39,7 +42,7 @@ export function StepAnswer({ test }: { readonly test: Test }) {
   const answer =
     strip === undefined || kit === undefined || index === undefined
       ? undefined
-      : stepTestIndex({ kit: { ...kit, exposureIndex: index }, test, strip });
+      : stepTestIndex({ kit: { ...kit, exposureIndex: index }, test, strip, planned: plannedOf(sheet) });
   const again = scene === undefined ? undefined : <Word to={`/camera/step/${scene.id}`}>Plan another step test</Word>;
   const putOnBox = () => {
     if (answer?.kind !== "found" || index === undefined || strip === undefined) return;
@@ -141,4 +144,11 @@ export function StepAnswer({ test }: { readonly test: Test }) {
       {again}
     </div>
   );
+}
+
+/** The question as it went to the cap with the sheet. */
+function plannedOf(sheet: ReturnType<typeof useRecord>): PlanInput | undefined {
+  return typeof sheet === "object" && sheet.kind === "sheet"
+    ? (sheet.planned?.input as PlanInput | undefined)
+    : undefined;
 }
