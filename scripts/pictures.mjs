@@ -91,7 +91,9 @@ async function deskPictures() {
     .getByRole("img", { name: /^Curve of/ })
     .first()
     .waitFor();
+  await page.setViewportSize({ width: 1240, height: 780 }); // full of hatching: larger, it would pass the size a picture may have
   await take(page, "camera-desk");
+  await page.setViewportSize(desk);
   await page.getByRole("link", { name: "Field card" }).click();
   await page.getByRole("button", { name: "Print the card" }).waitFor();
   await take(page, "field-card-desk");
