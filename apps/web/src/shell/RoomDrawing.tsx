@@ -39,6 +39,14 @@ const drawings: Readonly<Record<string, ReactNode>> = {
       <path d="M78 22v32" strokeWidth="1.4" strokeDasharray="3 3" />
     </>
   ),
+  trays: (
+    <>
+      <path d="M4 44L10 62H82L88 44" />
+      <path d="M6.5 51H85.5" strokeWidth="1.4" />
+      <path d="M24 57L66 50" strokeWidth="4" />
+      <path d="M60 49L74 16M66 50L80 18M74 16l6 2" />
+    </>
+  ),
   logbook: (
     <>
       <path d="M46 14C36 7 20 7 8 11V62C20 58 36 58 46 65C56 58 72 58 84 62V11C72 7 56 7 46 14V65" />

@@ -37,6 +37,12 @@ export const rooms: readonly Room[] = [
     to: "/camera",
     says: "Read the light. The ledger gives seconds for the cap, and how sure they are.",
   },
+  {
+    name: "trays",
+    word: "Trays",
+    to: "/trays",
+    says: "One big press a step, in red light, with wet gloves. What was really done is kept.",
+  },
   { name: "logbook", word: "Logbook", to: "/logbook", says: "Every sheet, with what it was given and why." },
 ];
 
@@ -75,6 +81,7 @@ const routes: readonly Route[] = [
   line("/camera/step/:id", () => import("../rooms/camera/stepTest/StepTestPage.tsx")),
   line("/camera/card/:id", () => import("../rooms/camera/fieldCard/FieldCardPage.tsx")),
   line("/camera/:id", () => import("../rooms/camera/scene/ScenePage.tsx")),
+  line("/trays", () => import("../rooms/trays/TraysHome.tsx")),
   line("/logbook", () => import("../rooms/logbook/Logbook.tsx")),
   line("/logbook/:id", () => import("../rooms/logbook/Logbook.tsx")),
 ];

@@ -1,0 +1,21 @@
+import { useMemo } from "react";
+import { useCards } from "../../../kit/notebook/useCards.ts";
+import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
+import { useShelf } from "../../../kit/notebook/useShelf.ts";
+import { type TraysView, traysView } from "./traysView.ts";
+
+/** Binds the door of the room to the notebook. */
+export function useTrays(): TraysView {
+  const notebook = useNotebook();
+  const cards = useCards();
+  const scenes = useShelf("scene");
+  return useMemo(() => {
+    const subjects = new Map<string, string>(scenes.map(({ id, subject }) => [id, subject]));
+    const subjectOf = (id: string | undefined) => (id === undefined ? "" : (subjects.get(id) ?? sceneAway(id)));
+    const sceneAway = (id: string) => {
+      const held = notebook.peek(id);
+      return held?.kind === "scene" ? held.subject : "";
+    };
+    return traysView({ cards, subjectOf });
+  }, [notebook, cards, scenes]);
+}
