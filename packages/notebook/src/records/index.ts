@@ -12,7 +12,21 @@ export { type NewIdInput, newId } from "./newId.ts";
 export { type NextSheetCodeInput, nextSheetCode } from "./nextSheetCode.ts";
 export { type PaperBox, paperBox } from "./paperBox.ts";
 export type { Json } from "./plainJson.ts";
-export { type Recipe, recipe } from "./recipe.ts";
+export {
+  type BathRole,
+  bathRoles,
+  type ControlPatch,
+  controlPatches,
+  mostRounds,
+  mostSteps,
+  type Recipe,
+  type RecipeStep,
+  recipe,
+  type StepDoes,
+  type StepLight,
+  stepDoes,
+  stepLights,
+} from "./recipe.ts";
 export { checkSet, type Definition, type FieldSet, mostItems, type RecordFrom, record } from "./record.ts";
 export { isRecordId, type RecordId, recordId } from "./recordId.ts";
 export { recordsVersion } from "./recordsVersion.ts";
