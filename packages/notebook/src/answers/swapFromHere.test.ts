@@ -9,6 +9,16 @@ import { idNumber } from "./testing.ts";
 const opening = (givenS: number): Json => ({ plannedS: 12, givenS: { value: givenS, sd: 0.3 }, manner: "ticks" });
 const planned = (timeS: number): Json => ({ timeS, ledger: [] });
 
+const stain: Json = {
+  id: idNumber(64),
+  what: "stain",
+  x: 0.2,
+  y: 0.7,
+  width: 0.1,
+  height: 0.1,
+  noticedAt: at(36),
+};
+
 const first: Record<string, Json> = {
   code: "W36",
   label: "flash 4 s for the shed door",
@@ -72,6 +82,13 @@ describe("these two were swapped from here on", () => {
     expect([late[0].openings.length, late[1].openings.length]).toEqual([1, 0]);
   });
 
+  test("swapped on the drying line: what hangs where and what was seen on the print change sheets, the trays do not", async () => {
+    const hung = { ...first, dryingAt: at(34), hangs: { on: "line", number: 3 }, faults: [stain] };
+    const [one, other] = (await swapped("dryingAt", hung)).after;
+    expect([one.dryingAt, one.hangs, one.faults, one.inProcessAt]).toEqual([undefined, undefined, undefined, at(30)]);
+    expect(other).toMatchObject({ code: "W37", dryingAt: at(34), hangs: { on: "line", number: 3 }, faults: [stain] });
+  });
+
   test("flash given before the loading stays with its sheet; flash owed after the exposure goes with the exposure", async () => {
     const before = { ...first, flashPlanned: { timeS: 4, when: "beforeLoading" }, flashedAt: at(0), flashGivenS: 4 };
     const [one, other] = (await swapped("loadedAt", before)).after;
@@ -104,6 +121,10 @@ describe("these two were swapped from here on", () => {
           field("planned", [planned(9), planned(12)]),
           field("sceneId", [idNumber(1), idNumber(2)]),
           field("takenOutAt", [at(33)]),
+          field("takenDownAt", [at(34), at(35)]),
+          field("hangs", [{ on: "line", number: 3 }, { on: "glass" }]),
+          field("faults", [[stain]]),
+          field("pieces", [[{ letter: "a", cut: "quarter", place: { x: 0, y: 0, width: 0.5, height: 0.5 } }]]),
           field("rating", [2, 4]),
           field("flashGivenS", [4, 6]),
           field(

@@ -7,6 +7,9 @@ type SheetField = Exclude<keyof Sheet, "id" | "kind" | "openings" | "mishaps">;
 /** What goes with each step besides its date. What a sheet is (code, box, kind, recipe, label, notes) goes with none. */
 const alongWith: Readonly<Partial<Record<StepDate, readonly SheetField[]>>> = {
   loadedAt: ["holderSide"],
+  inProcessAt: ["pieces"],
+  // Which is which is read from what hangs there: what was seen on a print goes with it.
+  dryingAt: ["hangs", "takenDownAt", "faults"],
   exposedAt: ["sceneId", "testId", "cameraId", "lensId", "stopId", "handId", "planned", "takenOutAt"],
 };
 const flashFields = ["flashPlanned", "flashedAt", "flashGivenS"] as const satisfies readonly SheetField[];
@@ -14,7 +17,7 @@ const flashFields = ["flashPlanned", "flashedAt", "flashGivenS"] as const satisf
 /**
  * “These two were swapped from here on”: everything from one step on that was written down for one sheet is the other's.
  *
- * Holder side, openings, mishaps, the ledger of the exposure, the rating and the dates of all later steps change places; code,
+ * Holder side, openings, mishaps, the ledger of the exposure, pieces, faults, the rating and the dates of all later steps change places; code,
  * box, kind, recipe, label and notes stay. Flash goes as a whole, unless it came before the swap: planned for before the loading
  * it stays, planned for after the exposure it goes. Swapped twice, both sheets are as they were. Openings and mishaps keep
  * their names, so that the log shows where they were.

@@ -32,12 +32,18 @@ export { isRecordId, type RecordId, recordId } from "./recordId.ts";
 export { recordsVersion } from "./recordsVersion.ts";
 export { type Focus, mostPhotographCharacters, type Reading, type Scene, scene } from "./scene.ts";
 export {
+  type Fault,
+  type FaultKind,
+  faultKinds,
+  type Hangs,
   type Mishap,
   mishaps,
   type Opening,
+  type Piece,
   type Planned,
   type Sheet,
   type SheetCode,
+  type SheetPart,
   type StepDate,
   sheet,
   sheetCode,

@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { estimate, link, moment, notNegative, positive, result, typedText } from "./fields.ts";
+import { estimate, link, longText, moment, notNegative, positive, result, typedText } from "./fields.ts";
 import { plainJson } from "./plainJson.ts";
 import { type RecordFrom, record } from "./record.ts";
 
@@ -64,6 +64,68 @@ const flash = z.strictObject({
   when: z.enum(["beforeLoading", "inCamera", "afterExposure"]),
 });
 
+/** A share of the sheet's width or height, from its upper left corner as the print is looked at. */
+const share = z.number().check(z.gte(0), z.lte(1));
+const size = z.number().check(z.gt(0), z.lte(1));
+/** A part of a sheet: its upper left corner and its size, as shares of the sheet. */
+const part = z.strictObject({ x: share, y: share, width: size, height: size });
+export type SheetPart = z.output<typeof part>;
+
+/** Where something wet was put to dry; the number is that of the hook, screen or place on the line. */
+const hangs = z.strictObject({
+  on: z.enum(["line", "hook", "screen", "glass", "elsewhere"]),
+  number: z.exactOptional(z.int().check(z.gte(1), z.lte(99))),
+  words: z.exactOptional(typedText),
+});
+export type Hangs = z.output<typeof hangs>;
+
+/** What is cut off a sheet: each goes through the trays by itself; its run is found through the runs that name its letter. */
+const piece = z.strictObject({
+  letter: z.string().check(z.regex(/^[a-z]$/)),
+  cut: z.enum(["half", "quarter", "strip", "controlPatch"]),
+  place: part,
+  words: z.exactOptional(typedText),
+  inProcessAt: z.exactOptional(moment),
+  dryingAt: z.exactOptional(moment),
+  hangs: z.exactOptional(hangs),
+  takenDownAt: z.exactOptional(moment),
+  measuredAt: z.exactOptional(moment),
+  keptAt: z.exactOptional(moment),
+  discardedAt: z.exactOptional(moment),
+});
+export type Piece = z.output<typeof piece>;
+
+/** What can be seen to be wrong with a print. */
+export const faultKinds = [
+  "scratch",
+  "tongMark",
+  "stain",
+  "residue",
+  "fog",
+  "uneven",
+  "finger",
+  "lightLeak",
+  "blister",
+  "dust",
+  "waterMark",
+  "unbleached",
+  "other",
+] as const;
+export type FaultKind = (typeof faultKinds)[number];
+
+/** A fault where it was seen: its middle and its size, as shares of the sheet. */
+const fault = z.strictObject({
+  id: link,
+  what: z.enum(faultKinds),
+  x: share,
+  y: share,
+  width: size,
+  height: size,
+  noticedAt: moment,
+  words: z.exactOptional(longText),
+});
+export type Fault = z.output<typeof fault>;
+
 /** One sheet of paper and everything known of it. Its state is derived from the dates of its steps. */
 export const sheet = record("sheet", {
   fields: {
@@ -91,6 +153,15 @@ export const sheet = record("sheet", {
     measuredAt: moment,
     keptAt: moment,
     discardedAt: moment,
+    /** Where it was put to dry, and when it was taken down from there, dry. */
+    hangs,
+    takenDownAt: moment,
+    /** Each letter once. */
+    pieces: z.array(piece).check(
+      z.maxLength(26),
+      z.refine((all) => new Set(all.map(({ letter }) => letter)).size === all.length),
+    ),
+    faults: z.array(fault).check(z.maxLength(100)),
     /** When it left its holder otherwise than into the trays: into the box for exposed sheets. */
     takenOutAt: moment,
     rating: z.int().check(z.gte(1), z.lte(5)),

@@ -11,6 +11,7 @@ test("blank, loaded, flashed, exposed, in process, drying, measured, kept or dis
   expect(sheetState({ loadedAt: at(1), exposedAt: at(2) })).toBe("exposed");
   expect(sheetState({ exposedAt: at(2), inProcessAt: at(3) })).toBe("inProcess");
   expect(sheetState({ exposedAt: at(2), dryingAt: at(4) })).toBe("drying");
+  expect(sheetState({ exposedAt: at(2), dryingAt: at(4), takenDownAt: at(5) })).toBe("dry");
   expect(sheetState({ exposedAt: at(2), measuredAt: at(5) })).toBe("measured");
   expect(sheetState({ measuredAt: at(5), keptAt: at(6) })).toBe("kept");
   expect(sheetState({ measuredAt: at(5), discardedAt: at(6) })).toBe("discarded");

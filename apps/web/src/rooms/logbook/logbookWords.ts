@@ -9,6 +9,7 @@ export const stateWords: Readonly<Record<SheetState, string>> = {
   flashOwed: "exposed, flash owed",
   inProcess: "in the trays",
   drying: "drying",
+  dry: "dry, taken down",
   measured: "measured",
   kept: "kept",
   discarded: "discarded",
