@@ -1,5 +1,6 @@
 import { listName, nameOf } from "./nameOf.ts";
 import type { Facts } from "./outOfDomain.ts";
+import { recipeSentences } from "./recipeSentences.ts";
 import { listed, pairOf, quoted, sayValue } from "./sayValue.ts";
 
 export interface MessageInput {
@@ -72,6 +73,7 @@ function speech(facts: Facts, key: string, lengthUnit: "mm" | "inch"): Speech {
 }
 
 const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
+  ...recipeSentences,
   // Reading and keys.
   notJson: () => ({
     message: "The input is not a JSON document.",
@@ -305,6 +307,24 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
     hint: "Ask for a tone between these two, or change the baths: a round of bleach more makes lighter whites.",
   }),
 
+  // Mixing.
+  strengthOutOfRange: ({ given }) => ({
+    message: `The strength${given === "" ? "" : ` is ${given}; it`} must be from 0 to that of peroxide of 50 % w/w, beyond which nothing is mixed here.`,
+    hint: "Look what the label says the figure is; buy weaker peroxide: 3 to 12 % does all that a bleach needs.",
+  }),
+  targetStrongerThanStock: ({ value }) => ({
+    message: `The bath wanted${value("target") === "" ? "" : ` (${value("target")})`} is stronger than the stock${value("stock") === "" ? "" : ` (${value("stock")})`}; water cannot do that.`,
+    hint: "Ask for a weaker bath, and for more rounds of bleach rather than more strength; look what each figure means.",
+  }),
+  targetOutsideStrengths: ({ given }) => ({
+    message: `The strength wanted${given === "" ? "" : ` (${given})`} does not lie between two different strengths to mix.`,
+    hint: "Ask for one between the two; water counts as a strength of 0.",
+  }),
+  notTheSameSalt: ({ value }) => ({
+    message: `${value("from") === "" ? "What the recipe names" : value("from")} and ${value("to") === "" ? "what is in the jar" : value("to")} are not one salt with different crystal water.`,
+    hint: "Write both as salt and water, like Na2SO3 and Na2SO3.7H2O; another salt needs another recipe.",
+  }),
+
   // Light.
   coneAngle: ({ value }) => ({
     message: `The cone of the lamp${value("coneDeg") === "" ? "" : ` is ${value("coneDeg")}; it`} must be more than 0° and at most 360°.`,
@@ -354,6 +374,7 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
 };
 
 const EXAMPLES: Readonly<Record<string, string>> = {
+  "a chemical formula": "Na2SO3.7H2O or (NH4)2S2O3",
   "a time": "1/60, 0.5, 9 s, 1m20 or 1:20",
   "an f-number": "f/8, 11 or f/5.6 1/3",
   "an exposure value": "12, 12.3 or 12 1/3",
