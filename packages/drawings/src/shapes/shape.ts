@@ -53,6 +53,8 @@ export interface TextShape extends Named {
   readonly anchor: "start" | "middle" | "end";
   readonly size: number;
   readonly isBold?: boolean | undefined;
+  /** In the face of sentences, in place of that of figures. */
+  readonly isRead?: boolean | undefined;
   /** Turned about its anchor, clockwise. */
   readonly turnDeg?: number | undefined;
   readonly ink: Paint;

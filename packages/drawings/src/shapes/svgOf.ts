@@ -40,8 +40,9 @@ function elementOf(shape: Shape): string {
         fill: paint(shape.fill),
       });
     case "text": {
-      const { x, y, anchor, size, isBold, turnDeg, ink, text } = shape;
-      const looks = { "font-size": size, "font-weight": isBold ? 600 : undefined, fill: paint(ink) };
+      const { x, y, anchor, size, isBold, isRead, turnDeg, ink, text } = shape;
+      const face = { "font-family": isRead ? "var(--read)" : undefined };
+      const looks = { "font-size": size, "font-weight": isBold ? 600 : undefined, ...face, fill: paint(ink) };
       const turn = turnDeg === undefined ? undefined : `rotate(${digits(turnDeg)} ${digits(x)} ${digits(y)})`;
       const place = { x, y, transform: turn, "text-anchor": anchor === "start" ? undefined : anchor };
       return element("text", shape.name, { ...place, ...looks }, escaped(text));

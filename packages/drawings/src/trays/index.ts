@@ -1,0 +1,3 @@
+export { benchDrawing } from "./benchDrawing.ts";
+export type { BenchInput, Lying, OpenStation, Station, Visit } from "./benchTypes.ts";
+export { rockingDrawing } from "./rockingDrawing.ts";
