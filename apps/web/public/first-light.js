@@ -1,12 +1,15 @@
 // Runs before anything is drawn: by day the page turns to paper, else it stays black.
 (() => {
   let light = null;
+  let run = null;
   try {
     light = localStorage.getItem("light");
+    run = localStorage.getItem("captray-run-going");
   } catch {
     // Storage is closed to us: stay black until the app decides.
   }
-  if (light !== "day") return;
+  // While a sheet is in the trays the page comes back in red, whatever the light was.
+  if (light !== "day" || run !== null) return;
   document.documentElement.dataset.light = "day";
   document.querySelector('meta[name="color-scheme"]').content = "light";
   document.querySelector('meta[name="theme-color"]').content = "#F6F2E7";

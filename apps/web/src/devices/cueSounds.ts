@@ -1,5 +1,5 @@
-/** The sounds of the cap page. They differ in pitch, length and number, so that none rests on hearing one quality. */
-export type CueKind = "countIn" | "capOff" | "tick" | "fifth" | "end";
+/** The sounds of the cap page and of the trays. They differ in pitch, length and number, so that none rests on hearing one quality. */
+export type CueKind = "countIn" | "capOff" | "tick" | "fifth" | "end" | "rock" | "lift" | "change";
 
 interface Tone {
   readonly afterS: number;
@@ -18,6 +18,13 @@ const tones: Readonly<Record<CueKind, readonly Tone[]>> = {
     { afterS: 0.22, forS: 0.16, hertz: 784, loudness: 0.8 },
     { afterS: 0.44, forS: 0.4, hertz: 523, loudness: 0.8 },
   ],
+  rock: [{ afterS: 0, forS: 0.07, hertz: 392, loudness: 0.6 }],
+  // Up, as the hand goes.
+  lift: [
+    { afterS: 0, forS: 0.16, hertz: 587, loudness: 0.8 },
+    { afterS: 0.24, forS: 0.22, hertz: 988, loudness: 0.8 },
+  ],
+  change: [0, 0.2, 0.4, 0.6].map((afterS) => ({ afterS, forS: 0.11, hertz: 880, loudness: 0.8 })),
 };
 
 /** Two milliseconds: too short to hear as a delay, long enough not to click. */

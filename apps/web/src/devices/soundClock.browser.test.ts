@@ -33,6 +33,9 @@ describe("setCue", () => {
     ["tick", 1],
     ["fifth", 1],
     ["end", 3],
+    ["rock", 1],
+    ["lift", 2],
+    ["change", 4],
   ])("%s can be told by ear: %i sounds with a pause between", async (kind, count) => {
     const context = new OfflineAudioContext(1, 48_000, 48_000);
     setCue({ context, out: context.destination, kind, atS: 0.01 });

@@ -13,6 +13,9 @@ const patternsMs: Readonly<Record<CueKind, number[]>> = {
   tick: [25],
   fifth: [80],
   end: [150, 60, 150, 60, 300],
+  rock: [50],
+  lift: [120, 60, 220],
+  change: [110, 70, 110, 70, 110, 70, 110],
 };
 
 /** The phone's vibration, which many machines do not have: then nothing happens, and `possible` says so. */

@@ -30,7 +30,7 @@ export function turnLight({ to }: { readonly to: Light }): void {
   for (const listener of listeners) listener();
 }
 
-/** Takes up the light of the last time, or daylight on a first visit; to be called before anything is drawn. */
+/** Takes up the light of the last time, red while a run goes on, or daylight on a first visit; to be called before anything is drawn. */
 export function takeUpLight(): void {
   let kept: string | null = null;
   try {
@@ -38,7 +38,7 @@ export function takeUpLight(): void {
   } catch {
     // Storage is closed to us: a first visit.
   }
-  turnLight({ to: kept === "red" ? "red" : "day" });
+  turnLight({ to: kept === "red" || runGoing() !== null ? "red" : "day" });
   // Whatever enters the top layer later would lie above the sheet, so the sheet goes on top again.
   document.addEventListener(
     "toggle",
@@ -48,6 +48,27 @@ export function takeUpLight(): void {
   document.addEventListener("fullscreenchange", () => currentLight() === "red" && layOnTop());
   // A context menu is drawn by the system, in its own colours.
   document.addEventListener("contextmenu", (event) => currentLight() === "red" && event.preventDefault());
+}
+
+const runName = "captray-run-going";
+
+/** The run that goes on on this device, or null: until it is over every page comes back in red, from its first frame on. */
+export function runGoing(): string | null {
+  try {
+    return localStorage.getItem(runName);
+  } catch {
+    return null;
+  }
+}
+
+/** Says which run goes on on this device; null when it is over. The first frame of the next start reads it. */
+export function markRun({ id }: { readonly id: string | null }): void {
+  try {
+    if (id === null) localStorage.removeItem(runName);
+    else localStorage.setItem(runName, id);
+  } catch {
+    // Without storage there is no next start to speak of.
+  }
 }
 
 function follow(listener: () => void): () => void {

@@ -2,13 +2,13 @@ import type { Notebook } from "@captray/notebook/journal";
 import type { Practice, Sheet, Test } from "@captray/notebook/records";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { momentNow } from "../../../devices/momentNow.ts";
+import { pageDevices } from "../../../devices/pageDevices.ts";
 import { listenForPress } from "../../../devices/pressKeys.ts";
 import type { SoundState } from "../../../devices/soundClock.ts";
 import { holdWakeLock, type WakeState } from "../../../devices/wakeLock.ts";
 import { changeSettings } from "../../../kit/notebook/house.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
 import { capCues } from "./capCues.ts";
-import { capDevices } from "./capDevices.ts";
 import { capPlanOf, practiceOf } from "./capHand.ts";
 import { capMirrorName, readCapMirror } from "./capMirror.ts";
 import { capFromSheet, capSets } from "./capRecord.ts";
@@ -16,7 +16,7 @@ import { type CapSettings, readCapSettings, writeCapSettings } from "./capSettin
 import { type CapEvent, type CapState, type HandStep, handSteps, stepCap } from "./capState.ts";
 import { capStripsOf, stripSets } from "./capStrips.ts";
 
-const { clock, mirror, sound, shaker } = capDevices();
+const { clock, mirror, sound, shaker } = pageDevices();
 const doneName = "captray-cap-done";
 
 type Happening = CapEvent extends infer E ? (E extends CapEvent ? Omit<E, "nowMs" | "spareId"> : never) : never;

@@ -2,17 +2,17 @@ import { type OpeningsOfHand, openingsOfHand, type PracticeWay, practisedField }
 import { type Hand, type Json, mostPractised } from "@captray/notebook/records";
 import { useCallback, useEffect, useRef, useState } from "react";
 import { momentNow } from "../../../devices/momentNow.ts";
+import { pageDevices } from "../../../devices/pageDevices.ts";
 import { listenForPress } from "../../../devices/pressKeys.ts";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
 import { useShelf } from "../../../kit/notebook/useShelf.ts";
-import { capDevices } from "../capPage/capDevices.ts";
 import { readCapSettings } from "../capPage/capSettings.ts";
 import { practiceCues } from "./practiceCues.ts";
 import { type PracticeState, startPractice, stepPractice, wantedAfter } from "./practiceState.ts";
 import { handName } from "./practiceWords.ts";
 
-const { clock, mirror, sound, shaker } = capDevices();
+const { clock, mirror, sound, shaker } = pageDevices();
 
 export interface PracticeInHand {
   readonly hands: readonly Hand[];

@@ -1,13 +1,13 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { pageDevices } from "../../../devices/pageDevices.ts";
 import { listenForPress } from "../../../devices/pressKeys.ts";
 import { holdWakeLock } from "../../../devices/wakeLock.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
-import { capDevices } from "../capPage/capDevices.ts";
 import { flashCues } from "./flashCues.ts";
 import { flashMirrorName, readFlashMirror } from "./flashTimerMirror.ts";
 import { type FlashEvent, type FlashTimerState, stepFlash } from "./flashTimerState.ts";
 
-const { clock, mirror, sound, shaker } = capDevices();
+const { clock, mirror, sound, shaker } = pageDevices();
 
 type Happening = FlashEvent extends infer E ? (E extends FlashEvent ? Omit<E, "nowMs"> : never) : never;
 

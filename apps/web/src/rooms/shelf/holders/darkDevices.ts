@@ -1,10 +1,7 @@
-import { createMirror } from "../../../devices/mirror.ts";
-import { createSpeaker } from "../../../devices/speech.ts";
-import { createTone } from "../../../devices/tone.ts";
+import { pageDevices } from "../../../devices/pageDevices.ts";
 
 /** The small store and the voice of the dark page, for as long as the app is open. */
-export const mirror = createMirror();
-export const speaker = createSpeaker({ tone: createTone() });
+export const { mirror, speaker } = pageDevices();
 
 const voiceName = "captray-loading-voice";
 
