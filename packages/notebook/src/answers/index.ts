@@ -60,6 +60,11 @@ export { type LoadingDoubt, type LoadingPlanned, type LoadingWish, planLoading }
 export { type PlanOf, planOf } from "./planOf.ts";
 export { practiceOf } from "./practiceOf.ts";
 export { type PracticeWay, practisedField } from "./practisedField.ts";
+export { type ProcessRecipeOfInput, processRecipeOf, type RecipeAsked } from "./processRecipeOf.ts";
+export { type RecipeDoses, recipeDosesOf } from "./recipeDosesOf.ts";
+export { type RecipeFindingSaid, recipeFindingsOf } from "./recipeFindingsOf.ts";
+export { type RecipeTotal, recipeTotalOf } from "./recipeTotalOf.ts";
+export { type Rounds, roundsOf } from "./roundsOf.ts";
 export { type AreaLight, type SceneRangeOf, sceneRangeOf } from "./sceneRangeOf.ts";
 export { type ChemicalFocus, type Sharp, type SharpOf, sharpOf } from "./sharpOf.ts";
 export { type SheetForCap, sheetForCap } from "./sheetForCap.ts";

@@ -1,3 +1,4 @@
+export { type Bath, bath, type WasteVessel, wasteVessels } from "./bath.ts";
 export { type Camera, camera } from "./camera.ts";
 export { type ExposureIndex, exposureIndex } from "./exposureIndex.ts";
 export type { Estimate, EstimateInStops, Moment, Result, Typed } from "./fields.ts";
@@ -14,7 +15,9 @@ export { type PaperBox, paperBox } from "./paperBox.ts";
 export type { Json } from "./plainJson.ts";
 export {
   type BathRole,
+  type BathSubstance,
   bathRoles,
+  bathSubstances,
   type ControlPatch,
   controlPatches,
   mostRounds,
@@ -50,4 +53,12 @@ export {
   stepDates,
 } from "./sheet.ts";
 export { type SheetDates, type SheetState, sheetState } from "./sheetState.ts";
+export {
+  type Stock,
+  type StockKind,
+  type StrengthBasis,
+  stock,
+  stockKinds,
+  strengthBases,
+} from "./stock.ts";
 export { type Test, test } from "./test.ts";

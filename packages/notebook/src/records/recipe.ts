@@ -34,6 +34,21 @@ export const bathRoles = [
 ] as const;
 export type BathRole = (typeof bathRoles)[number];
 
+/** What a bath may hold, as far as cautions ask. */
+export const bathSubstances = [
+  "metol",
+  "hydroquinone",
+  "acetic",
+  "citric",
+  "h2o2",
+  "sulfite",
+  "fixer",
+  "permanganate",
+  "dichromate",
+  "sulfuric",
+] as const;
+export type BathSubstance = (typeof bathSubstances)[number];
+
 /** Which light may be on while a sheet is in it. */
 export const stepLights = ["dark", "safelight", "whiteAllowed", "whiteRequired"] as const;
 export type StepLight = (typeof stepLights)[number];
@@ -61,7 +76,9 @@ const step = z.strictObject({
   bath: z.exactOptional(z.enum(bathRoles)),
   /** What is in that bath, as far as cautions ask: substance and grams in 100 ml. */
   holds: z.exactOptional(
-    z.array(z.strictObject({ what: typedText, percentWv: z.exactOptional(positive) })).check(z.maxLength(10)),
+    z
+      .array(z.strictObject({ what: z.enum(bathSubstances), percentWv: z.exactOptional(positive) }))
+      .check(z.maxLength(10)),
   ),
   /** Drain included, from touching this bath to touching the next. */
   timeS: z.strictObject({ min: notNegative, aim: positive, max: positive }),
@@ -86,7 +103,6 @@ const step = z.strictObject({
   /** Cautions of the table, by their id, beside those that follow from what the bath holds. */
   cautions: z.array(typedText).check(z.maxLength(20)),
 });
-export type RecipeStep = z.output<typeof step>;
 
 /** What is done in the trays: the steps in their order, the result, and how strong each development is. */
 export const recipe = record("recipe", {
@@ -115,3 +131,4 @@ export const recipe = record("recipe", {
   start: { name: "" },
 });
 export type Recipe = RecordFrom<typeof recipe>;
+export type RecipeStep = NonNullable<Recipe["steps"]>[number];

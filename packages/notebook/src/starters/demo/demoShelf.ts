@@ -2,6 +2,7 @@ import type { RecordSet } from "../../journal/notebook.ts";
 import type { Json, RecordId } from "../../records/index.ts";
 import { onDay } from "./demoDates.ts";
 import type { DemoJournal } from "./demoJournal.ts";
+import { demoRecipe } from "./demoRecipe.ts";
 
 const since = onDay(8, 18, 30);
 
@@ -236,8 +237,8 @@ export function writeShelf(journal: DemoJournal) {
       id: id.recipe1,
       kind: "recipe",
       set: {
+        ...demoRecipe({ frame: "paperNegativeRc", developS: 120 }),
         name: "recipe 1",
-        result: "negative",
         firstDevelopmentDose: 1,
         createdAt: since,
         notes: "Paper developer as mixed, two minutes.",
@@ -247,8 +248,8 @@ export function writeShelf(journal: DemoJournal) {
       id: id.recipe4,
       kind: "recipe",
       set: {
+        ...demoRecipe({ frame: "directPositiveTwoTrays", developS: 120, mostRounds: 4 }),
         name: "recipe 4",
-        result: "positive",
         firstDevelopmentDose: 1,
         bleachRounds: 3,
         secondDevelopmentDose: 1,
