@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { estimate, link, longText, moment, notNegative, positive, result, typedText } from "./fields.ts";
 import { plainJson } from "./plainJson.ts";
+import { controlPatches } from "./recipe.ts";
 import { type RecordFrom, record } from "./record.ts";
 
 /** What a person writes on the back in soft pencil: up to 12 characters, no blank at either end. */
@@ -84,6 +85,8 @@ const piece = z.strictObject({
   letter: z.string().check(z.regex(/^[a-z]$/)),
   cut: z.enum(["half", "quarter", "strip", "controlPatch"]),
   place: part,
+  /** Of a control patch: how it is treated. */
+  patch: z.exactOptional(z.enum(controlPatches)),
   words: z.exactOptional(typedText),
   inProcessAt: z.exactOptional(moment),
   dryingAt: z.exactOptional(moment),
