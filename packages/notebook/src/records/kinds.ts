@@ -1,3 +1,4 @@
+import { bath } from "./bath.ts";
 import { camera } from "./camera.ts";
 import { exposureIndex } from "./exposureIndex.ts";
 import { flashLamp } from "./flashLamp.ts";
@@ -11,6 +12,7 @@ import { recipe } from "./recipe.ts";
 import type { Definition, RecordFrom } from "./record.ts";
 import { scene } from "./scene.ts";
 import { sheet } from "./sheet.ts";
+import { stock } from "./stock.ts";
 import { test } from "./test.ts";
 
 /** Every kind of record. All but the sheets are kept in memory. */
@@ -24,6 +26,8 @@ export const kinds = {
   paperBox,
   exposureIndex,
   recipe,
+  stock,
+  bath,
   hand,
   scene,
   test,
