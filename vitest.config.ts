@@ -7,6 +7,8 @@ const unitOnly = process.argv.join(" ").includes("--project unit");
 
 export default defineConfig({
   test: {
+    // Journeys that mostly wait go side by side where their file says so; more than three at once only wait for one another.
+    maxConcurrency: 3,
     projects: [
       {
         test: {

@@ -26,7 +26,7 @@ async function fill(page: Page): Promise<void> {
   await page.getByRole("radio", { name: /direct positive/ }).check({ force: true });
 }
 
-describe("the hand", () => {
+describe.concurrent("the hand", () => {
   test("planned because the doubt is wide, given strip by strip, answered: the index goes on the box and the doubt narrows", async () => {
     const { page, context, complaints } = await open({ light: "day" });
     await reading(page);

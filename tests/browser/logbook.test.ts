@@ -25,7 +25,7 @@ async function oneSheet(more: OpenInput = {}) {
 
 const ledgerOf = (page: Page) => page.locator(".Kit-Ledger").textContent();
 
-describe("the logbook", () => {
+describe.concurrent("the logbook", () => {
   test("empty, it teaches the first step", async () => {
     const { page, context } = await open({ light: "day", at: "#/logbook" });
     await page.getByText(/Every sheet will stand here/).waitFor();

@@ -1,7 +1,10 @@
-import { execFileSync } from "node:child_process";
+import { execFile, execFileSync } from "node:child_process";
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
+
+const runFile = promisify(execFile);
 
 /** The repository's root, with a slash at its end. */
 export const root = fileURLToPath(new URL("../../../", import.meta.url));
@@ -37,18 +40,17 @@ export function foldersOf(path: string): string[] {
 }
 
 /** Runs a program of node_modules and gives its exit code and everything it said. */
-export function run(program: string, ...words: string[]): { code: number; said: string } {
+export async function run(program: string, ...words: string[]): Promise<{ code: number; said: string }> {
   try {
-    const said = execFileSync(join(root, "node_modules/.bin", program), words, {
+    const { stdout } = await runFile(join(root, "node_modules/.bin", program), words, {
       cwd: root,
       encoding: "utf8",
-      stdio: ["ignore", "pipe", "pipe"],
       maxBuffer: 64 * 1024 * 1024,
       env: { ...process.env, NO_COLOR: "1", FORCE_COLOR: "0" },
     });
-    return { code: 0, said };
+    return { code: 0, said: stdout };
   } catch (fault) {
-    const { status, stdout, stderr } = fault as { status: number | null; stdout?: string; stderr?: string };
-    return { code: status ?? 1, said: `${stdout ?? ""}${stderr ?? ""}` };
+    const { code, stdout, stderr } = fault as { code?: number | string; stdout?: string; stderr?: string };
+    return { code: typeof code === "number" ? code : 1, said: `${stdout ?? ""}${stderr ?? ""}` };
   }
 }
