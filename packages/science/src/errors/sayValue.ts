@@ -3,6 +3,10 @@ import { figures } from "../notation/plainDigits.ts";
 
 const UNITS: readonly (readonly [RegExp, string])[] = [
   [/CdM2$/, " cd/m²"],
+  [/MlM2$/, " mL/m²"],
+  [/GM2$/, " g/m²"],
+  [/M2L$/, " m²/L"],
+  [/M2$/, " m²"],
   [/PerMm$/, " per mm"],
   [/LxS$/, " lx·s"],
   [/Stops$|^stops$/, " stops"],
@@ -10,11 +14,23 @@ const UNITS: readonly (readonly [RegExp, string])[] = [
   [/Um$/, " µm"],
   [/Nm$/, " nm"],
   [/Lx$/, " lx"],
+  [/Ml$/, " mL"],
+  [/MgL$/, " mg/L"],
+  [/[sS]PerL$/, " g/L"],
+  [/Ww$/, " % w/w"],
+  [/Wv$/, " % w/v"],
   [/Cd$/, " cd"],
   [/Lm$/, " lm"],
   [/[a-z]M$/, " m"],
   [/[a-z]S$/, " s"],
   [/[a-z]K$/, " K"],
+  [/[a-z]G$/, " g"],
+  [/[a-z]L$/, " L"],
+  [/[a-z]H$/, " h"],
+  [/[a-z]C$/, " °C"],
+  [/[a-z]Min$/, " min"],
+  [/[a-z]V$/, " V"],
+  [/[mM]olar$/, " mol/L"],
 ];
 
 /** Meter constants end in a capital that is no unit. */

@@ -308,10 +308,18 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
   }),
 
   // Mixing.
-  strengthOutOfRange: ({ given }) => ({
-    message: `The strength${given === "" ? "" : ` is ${given}; it`} must be from 0 to that of peroxide of 50 % w/w, beyond which nothing is mixed here.`,
-    hint: "Look what the label says the figure is; buy weaker peroxide: 3 to 12 % does all that a bleach needs.",
-  }),
+  strengthOutOfRange: ({ given, facts }) => {
+    const what = textOf(facts.what);
+    return what === undefined
+      ? {
+          message: `The strength${given === "" ? "" : ` is ${given}; it`} must be from 0 to that of peroxide of 50 % w/w, beyond which nothing is mixed here.`,
+          hint: "Look what the label says the figure is; buy weaker peroxide: 3 to 12 % does all that a bleach needs.",
+        }
+      : {
+          message: `The strength${given === "" ? "" : ` is ${given}; it`} is more than a litre can hold of ${what}.`,
+          hint: "Look what the label says the figure is, and whether a digit slipped in.",
+        };
+  },
   targetStrongerThanStock: ({ value }) => ({
     message: `The bath wanted${value("target") === "" ? "" : ` (${value("target")})`} is stronger than the stock${value("stock") === "" ? "" : ` (${value("stock")})`}; water cannot do that.`,
     hint: "Ask for a weaker bath, and for more rounds of bleach rather than more strength; look what each figure means.",
@@ -323,6 +331,36 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
   notTheSameSalt: ({ value }) => ({
     message: `${value("from") === "" ? "What the recipe names" : value("from")} and ${value("to") === "" ? "what is in the jar" : value("to")} are not one salt with different crystal water.`,
     hint: "Write both as salt and water, like Na2SO3 and Na2SO3.7H2O; another salt needs another recipe.",
+  }),
+
+  ratioAmbiguous: ({ facts }) => ({
+    message: `${typeof facts.text === "string" ? quoted(facts.text) : "Such a ratio"} is read in two ways: one part with so many, or one part in so many.`,
+    hint: Array.isArray(facts.readings)
+      ? `Look at the recipe and write it with a plus: ${facts.readings.map(String).join("; ")}.`
+      : "Look at the recipe and write it with a plus, like 1+4.",
+  }),
+  basisMissing: ({ given, facts }) => ({
+    message: `The strength${given === "" ? "" : ` of ${given}`} does not say what it is a part of; above 6 % that makes a difference.`,
+    hint:
+      Array.isArray(facts.readings) && facts.readings.length > 0
+        ? `Look at the label and give the basis: ${facts.readings.map(String).join("; ")}.`
+        : "Look at the label and give the basis: percentWv is grams in 100 mL, percentWw grams in 100 g.",
+  }),
+  densityUnknown: ({ facts }) => ({
+    message: `The density of ${textOf(facts.what) ?? "this solution"} is not known here, so grams in 100 g cannot be turned into grams in 100 mL.`,
+    hint: "Give the strength as percentWv or gramsPerL; the label or the safety data sheet has the density.",
+  }),
+  mixRefused: ({ facts }) => ({
+    message: textOf(facts.reason) ?? "These two must not come together.",
+    hint: textOf(facts.way) ?? "Keep them apart, and read both safety data sheets.",
+  }),
+  carryOverTooLarge: ({ bracket }) => ({
+    message: `A sheet cannot bring along${bracket("carryMl")} as much as the whole bath holds${bracket("volumeMl")}.`,
+    hint: "Weigh a drained wet sheet and a dry one: the difference in grams is the liquid in mL.",
+  }),
+  shareOutOfRange: ({ It, given, facts }) => ({
+    message: `${It}${given === "" ? "" : ` is ${given}; it`} must lie ${isCount(facts.above) ? "between" : "from"} 0 ${isCount(facts.above) ? "and" : "to"} 1.`,
+    hint: "A share is a part of the whole: 0.05 for five in a hundred, not 5.",
   }),
 
   // Light.
@@ -375,6 +413,8 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
 
 const EXAMPLES: Readonly<Record<string, string>> = {
   "a chemical formula": "Na2SO3.7H2O or (NH4)2S2O3",
+  "a date": "2026-12-03",
+  "a ratio": "1+7, which is one part with seven",
   "a time": "1/60, 0.5, 9 s, 1m20 or 1:20",
   "an f-number": "f/8, 11 or f/5.6 1/3",
   "an exposure value": "12, 12.3 or 12 1/3",

@@ -1,0 +1,23 @@
+/** Standard atomic weights, one conventional value each, of the elements of the darkroom; iupac-weights. */
+export const ATOMIC_WEIGHTS: ReadonlyMap<string, number> = new Map([
+  ["H", 1.008],
+  ["B", 10.81],
+  ["C", 12.011],
+  ["N", 14.007],
+  ["O", 15.999],
+  ["Na", 22.98976928],
+  ["Mg", 24.305],
+  ["Al", 26.9815384],
+  ["P", 30.973761998],
+  ["S", 32.06],
+  ["Cl", 35.45],
+  ["K", 39.0983],
+  ["Ca", 40.078],
+  ["Cr", 51.9961],
+  ["Mn", 54.938043],
+  ["Fe", 55.845],
+  ["Cu", 63.546],
+  ["Br", 79.904],
+  ["Ag", 107.8682],
+  ["I", 126.90447],
+]);
