@@ -1,5 +1,8 @@
 import { sheetDrawing } from "./faults/sheetDrawing.ts";
 import { sheetCases } from "./faults/testing.ts";
+import { patchesDrawing } from "./recipes/patchesDrawing.ts";
+import { recipeStrip } from "./recipes/recipeStrip.ts";
+import { patchCases, stripCases } from "./recipes/testing.ts";
 import { dayDrawing } from "./scene/dayDrawing.ts";
 import { distanceScale } from "./scene/distanceScale.ts";
 import { dayCases, distanceCases } from "./scene/testing.ts";
@@ -20,6 +23,8 @@ export function snapshots(): ReadonlyMap<string, string> {
     ...Object.entries(sheetCases).map(([name, input]) => [name, svgOf({ drawing: sheetDrawing(input) })] as const),
     ...Object.entries(distanceCases).map(([name, input]) => [name, svgOf({ drawing: distanceScale(input) })] as const),
     ...Object.entries(dayCases).map(([name, input]) => [name, svgOf({ drawing: dayDrawing(input) })] as const),
+    ...Object.entries(stripCases).map(([name, input]) => [name, svgOf({ drawing: recipeStrip(input) })] as const),
+    ...Object.entries(patchCases).map(([name, input]) => [name, svgOf({ drawing: patchesDrawing(input) })] as const),
     ...Object.entries(lensCases).map(([name, input]) => [name, svgOf({ drawing: lensSection(input) })] as const),
     ...Object.entries(strokeCases).map(([name, input]) => [name, svgOf({ drawing: sheetStrokes(input) })] as const),
     ...Object.entries(washerCases).map(([name, input]) => [name, svgOf({ drawing: washers(input) })] as const),
