@@ -1,6 +1,6 @@
 import { definitionOf } from "../records/kinds.ts";
 import { isPlainJson, type Json } from "../records/plainJson.ts";
-import { mostItems } from "../records/record.ts";
+import type { Definition } from "../records/record.ts";
 import { isRecordId, type RecordId } from "../records/recordId.ts";
 import { mostOps } from "./change.ts";
 import { ChangeRefused } from "./changeRefused.ts";
@@ -34,7 +34,7 @@ export function readyOps(sets: readonly RecordSet[], rowOf: (id: string) => Row 
       }
       op.set[path] = value;
     }
-    checkItems(definition.lists, op, rowOf(id));
+    checkItems(definition, op, rowOf(id));
   }
   const ops = [...merged.values()];
   if (JSON.stringify(ops).length > mostCharacters) throw new ChangeRefused("tooMuch", "");
@@ -50,12 +50,12 @@ function withoutUndefined(value: unknown): unknown {
   );
 }
 
-function checkItems(lists: readonly string[], op: ReadyOp, row: Row | undefined): void {
-  for (const list of lists) {
+function checkItems(definition: Definition, op: ReadyOp, row: Row | undefined): void {
+  for (const list of definition.lists) {
     const items = new Set<string>();
     for (const path of [...(row?.fields.keys() ?? []), ...Object.keys(op.set)]) {
       if (path.startsWith(`${list}.`)) items.add(path.slice(list.length + 1, list.length + 27));
     }
-    if (items.size > mostItems) throw new ChangeRefused("tooMuch", `${rowKey(op.kind, op.id)}/${list}`);
+    if (items.size > definition.mostOf(list)) throw new ChangeRefused("tooMuch", `${rowKey(op.kind, op.id)}/${list}`);
   }
 }

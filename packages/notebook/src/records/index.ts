@@ -33,6 +33,7 @@ export {
 export { checkSet, type Definition, type FieldSet, mostItems, type RecordFrom, record } from "./record.ts";
 export { isRecordId, type RecordId, recordId } from "./recordId.ts";
 export { recordsVersion } from "./recordsVersion.ts";
+export { mostRunEvents, type Run, type RunEvent, type RunPress, run, runPresses } from "./run.ts";
 export { type Focus, mostPhotographCharacters, type Reading, type Scene, scene } from "./scene.ts";
 export {
   type Fault,

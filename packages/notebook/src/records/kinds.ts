@@ -10,6 +10,7 @@ import { meter } from "./meter.ts";
 import { paperBox } from "./paperBox.ts";
 import { recipe } from "./recipe.ts";
 import type { Definition, RecordFrom } from "./record.ts";
+import { run } from "./run.ts";
 import { scene } from "./scene.ts";
 import { sheet } from "./sheet.ts";
 import { stock } from "./stock.ts";
@@ -31,6 +32,7 @@ export const kinds = {
   hand,
   scene,
   test,
+  run,
   sheet,
 } as const;
 

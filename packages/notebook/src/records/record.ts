@@ -7,6 +7,8 @@ export type Shape = Readonly<Record<string, z.ZodMiniType>>;
 interface ListOf {
   readonly fields: Shape;
   readonly start?: Readonly<Record<string, unknown>>;
+  /** The most items it may have; `mostItems` unless said. */
+  readonly most?: number;
 }
 export type Lists = Readonly<Record<string, ListOf>>;
 
@@ -51,6 +53,8 @@ export interface Definition<K extends string = string, R = unknown> {
   readonly upgrades: Readonly<Record<number, Upgrade>>;
   readonly start: Readonly<Record<string, unknown>>;
   readonly lists: readonly string[];
+  /** The most items a list may have. */
+  mostOf(list: string): number;
 }
 
 /**
@@ -87,9 +91,14 @@ export function record<
         fields: new Map<string, z.ZodMiniType>(Object.entries<z.ZodMiniType>({ ...ofItems, ...list.fields })),
         start: list.start ?? {},
         shape: list.fields,
+        most: list.most ?? mostItems,
       },
     ]),
   );
+
+  function mostOf(list: string): number {
+    return listed.get(list)?.most ?? mostItems;
+  }
 
   function fieldAt(path: string): z.ZodMiniType | undefined {
     const [first = "", item, last, ...more] = path.split(".");
@@ -120,7 +129,7 @@ export function record<
       whole[name] = [...(items.get(name)?.values() ?? [])]
         .filter((item) => item.removedAt === undefined)
         .sort((a, b) => (sortKey(a) < sortKey(b) ? -1 : 1))
-        .slice(0, mostItems)
+        .slice(0, mostOf(name))
         .map(({ order: _, ...item }) => item);
     }
     return whole as R;
@@ -135,12 +144,12 @@ export function record<
         name,
         z
           .array(z.strictObject({ id: recordId, ...nestedFields(new Map(Object.entries(list.shape)), list.start) }))
-          .check(z.maxLength(mostItems)),
+          .check(z.maxLength(list.most)),
       ]),
     ),
   });
 
-  return { kind, fieldAt, assemble, nested, upgrades, start: started, lists: [...listed.keys()] };
+  return { kind, fieldAt, assemble, nested, upgrades, start: started, lists: [...listed.keys()], mostOf };
 }
 
 function nestedFields(fields: ReadonlyMap<string, z.ZodMiniType>, start: Readonly<Record<string, unknown>>): Shape {
