@@ -2,6 +2,7 @@ export { type AveragedReading, averagedReading } from "./averagedReading.ts";
 export { bestHolesOf } from "./bestHolesOf.ts";
 export { type BoxStock, boxStockOf } from "./boxStockOf.ts";
 export { type CardStop, type CardStops, cardStopsOf, type StopPlace } from "./cardStopsOf.ts";
+export { type CutSheet, cutSheet, type SheetCut } from "./cutSheet.ts";
 export type { Measured } from "./doubtOf.ts";
 export { type Emptying, emptySide } from "./emptySide.ts";
 export { expectedPrintOf } from "./expectedPrintOf.ts";
@@ -16,6 +17,7 @@ export type {
   MeasuredCurve,
   WantedTone,
 } from "./expectedPrintTypes.ts";
+export { type FaultOf, faultsOf } from "./faultsOf.ts";
 export {
   type FieldCard,
   type FieldCardCell,
@@ -55,12 +57,15 @@ export { type DialReading, type KnownLight, type MeterOffset, meterOffsetOf } fr
 export { type NextBox, nextBoxOf } from "./nextBoxOf.ts";
 export { type OpeningsOfHand, openingsOfHand } from "./openingsOfHand.ts";
 export { type PapersAsked, papersAskedOf } from "./papersAskedOf.ts";
+export { pieceSets } from "./pieceSets.ts";
+export { type PieceOf, piecesOf } from "./piecesOf.ts";
 export { type MissingPart, type PlanInputOf, planInputOf, supposedSource } from "./planInputOf.ts";
 export { type LoadingDoubt, type LoadingPlanned, type LoadingWish, planLoading } from "./planLoading.ts";
 export { type PlanOf, planOf } from "./planOf.ts";
 export { practiceOf } from "./practiceOf.ts";
 export { type PracticeWay, practisedField } from "./practisedField.ts";
 export { type ProcessRecipeOfInput, processRecipeOf, type RecipeAsked } from "./processRecipeOf.ts";
+export { type RecipeCautions, recipeCautionsOf } from "./recipeCautionsOf.ts";
 export { type RecipeDoses, recipeDosesOf } from "./recipeDosesOf.ts";
 export { type RecipeFindingSaid, recipeFindingsOf } from "./recipeFindingsOf.ts";
 export { type RecipeTotal, recipeTotalOf } from "./recipeTotalOf.ts";
