@@ -160,6 +160,12 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
     hint: "Add what was left out.",
   }),
 
+  // The trays.
+  handTooSlow: ({ value }) => ({
+    message: `One move takes ${value("handS") || "longer than ten minutes"}: no line of trays can be planned with that.`,
+    hint: "Give the seconds the hands need to lift a sheet, let it drain and lay it into the next tray: about 8.",
+  }),
+
   // Files and notebooks.
   fileNotFound: ({ given }) => ({
     message: `There is no file ${given}.`.replace(" .", "."),

@@ -1,0 +1,192 @@
+/** A span of distances that may not be, both ends included. */
+export type Span = readonly [first: number, last: number];
+
+/** `to` comes at least `least` after `from`; less than 0 says how much before it may come at most. */
+export interface Edge {
+  readonly from: number;
+  readonly to: number;
+  readonly least: number;
+}
+
+/** Two moments whose distance, `to` less `from`, may not clash. */
+export interface Pair {
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface ApartProblem {
+  /** How many moments; number 0 is at 0, and none is before it. */
+  readonly count: number;
+  readonly edges: readonly Edge[];
+  readonly pairs: readonly Pair[];
+  /** The span that holds the distance of a pair, if any does. */
+  readonly clash: (distance: number) => Span | undefined;
+  /** The moment that is to come as early as can be. */
+  readonly end: number;
+  /** Only what ends before this is wanted. */
+  readonly before: number;
+  /** After so many branches the search gives up. */
+  readonly branches: number;
+}
+
+export interface ApartAnswer {
+  /** The best times found; nothing where none ends before what is known. */
+  readonly times: Float64Array | undefined;
+  /** Whether nothing can end earlier. */
+  readonly proven: boolean;
+  /** How many branches were looked at. */
+  readonly looked: number;
+}
+
+interface Branch {
+  readonly times: Float64Array;
+  readonly endS: number;
+  /** The earliest clash, and when. */
+  readonly clash: { readonly pair: Pair; readonly span: Span; readonly atS: number };
+  readonly added: Added | undefined;
+}
+
+interface Added extends Edge {
+  readonly before: Added | undefined;
+}
+
+/**
+ * The earliest end of moments that must keep their distances, some of which may be kept in either order.
+ *
+ * Given an order, the earliest times are longest paths and all are reached at once. So: take the earliest times, look for
+ * two moments that clash, and branch into "the other way round" and "later"; the branch with the earliest end first. What
+ * remains when no branch ends sooner is the best there is. Inner helper with positions, for it runs in a loop.
+ */
+export function apartSearch({ count, edges, pairs, clash, end, before, branches }: ApartProblem): ApartAnswer {
+  const out = Array.from({ length: count }, (_, from) => edges.filter((edge) => edge.from === from));
+  const queue = new Int32Array(count);
+  const queued = new Uint8Array(count);
+  const visits = new Uint16Array(count);
+  const open: Branch[] = [];
+  let wantedBefore = before;
+  let best: Float64Array | undefined;
+
+  const consider = (times: Float64Array, from: number, added: Added | undefined) => {
+    if (!settle(times, from, added)) return;
+    const endS = times[end] ?? 0;
+    const first = firstClash(times);
+    if (first !== undefined) return push(open, { times, endS, clash: first, added });
+    best = times;
+    wantedBefore = endS;
+  };
+
+  /** Moves what must come later; false if that comes to no end, or to one that is not wanted. */
+  function settle(times: Float64Array, from: number, added: Added | undefined): boolean {
+    queued.fill(0);
+    visits.fill(0);
+    queue[0] = from;
+    for (let [head, tail, length] = [0, 1, 1]; length > 0; ) {
+      const at = queue[head] ?? 0;
+      head = head + 1 === count ? 0 : head + 1;
+      length -= 1;
+      queued[at] = 0;
+      const atS = times[at] ?? 0;
+      let own = 0;
+      let extra = added;
+      for (const fixed = out[at] ?? none; ; ) {
+        let edge: Edge;
+        if (own < fixed.length) {
+          edge = fixed[own] ?? nowhere;
+          own += 1;
+        } else {
+          while (extra !== undefined && extra.from !== at) extra = extra.before;
+          if (extra === undefined) break;
+          edge = extra;
+          extra = extra.before;
+        }
+        const dueS = atS + edge.least;
+        const { to } = edge;
+        if ((times[to] ?? 0) >= dueS) continue;
+        if (dueS >= wantedBefore) return false;
+        times[to] = dueS;
+        if (queued[to] === 1) continue;
+        // A moment is moved so often only on a way that leads back to itself, later each time.
+        if ((visits[to] ?? 0) > count) return false;
+        visits[to] = (visits[to] ?? 0) + 1;
+        queued[to] = 1;
+        queue[tail] = to;
+        tail = tail + 1 === count ? 0 : tail + 1;
+        length += 1;
+      }
+    }
+    return (times[end] ?? 0) < wantedBefore;
+  }
+
+  function firstClash(times: Float64Array): Branch["clash"] | undefined {
+    let first: Branch["clash"] | undefined;
+    for (const pair of pairs) {
+      const fromS = times[pair.from] ?? 0;
+      const toS = times[pair.to] ?? 0;
+      const atS = Math.max(fromS, toS);
+      if (first !== undefined && atS >= first.atS) continue;
+      const span = clash(toS - fromS);
+      if (span !== undefined) first = { pair, span, atS };
+    }
+    return first;
+  }
+
+  const times = new Float64Array(count);
+  // From every moment once: what the later ones ask for comes on top of what the earlier ones asked for.
+  for (let from = 0; from < count; from += 1)
+    if (!settle(times, from, undefined)) return { times: best, proven: true, looked: 0 };
+  consider(times, 0, undefined);
+  let looked = 0;
+  for (let branch = pop(open); branch !== undefined; branch = pop(open)) {
+    if (branch.endS >= wantedBefore) break;
+    if (looked >= branches) return { times: best, proven: false, looked };
+    looked += 1;
+    const { from, to } = branch.clash.pair;
+    const [first, last] = branch.clash.span;
+    const [later, sooner] = [
+      { from, to, least: last + 1, before: branch.added },
+      { from: to, to: from, least: 1 - first, before: branch.added },
+    ];
+    consider(branch.times.slice(), from, later);
+    consider(branch.times, to, sooner);
+  }
+  return { times: best, proven: true, looked };
+}
+
+const none: readonly Edge[] = [];
+const nowhere: Edge = { from: 0, to: 0, least: -Infinity };
+
+/** Which of two branches is looked at first: the earlier end, then the one whose clash comes later. */
+function sooner(one: Branch, other: Branch): boolean {
+  return one.endS < other.endS || (one.endS === other.endS && one.clash.atS > other.clash.atS);
+}
+
+function push(heap: Branch[], branch: Branch): void {
+  let at = heap.length;
+  while (at > 0) {
+    const above = (at - 1) >> 1;
+    const parent = heap[above];
+    if (parent === undefined || !sooner(branch, parent)) break;
+    heap[at] = parent;
+    at = above;
+  }
+  heap[at] = branch;
+}
+
+function pop(heap: Branch[]): Branch | undefined {
+  const top = heap[0];
+  const last = heap.pop();
+  if (top === undefined || last === undefined || heap.length === 0) return top;
+  let at = 0;
+  while (true) {
+    let below = 2 * at + 1;
+    const [left, right] = [heap[below], heap[below + 1]];
+    if (left === undefined) break;
+    if (right !== undefined && sooner(right, left)) below += 1;
+    const child = heap[below] ?? left;
+    if (!sooner(child, last)) break;
+    heap[at] = child;
+    at = below;
+  }
+  heap[at] = last;
+  return top;
+}

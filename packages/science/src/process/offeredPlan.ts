@@ -1,0 +1,280 @@
+import { OutOfDomain } from "../errors/outOfDomain.ts";
+import { requireInteger, requirePositive } from "../errors/require.ts";
+import { apartSearch, type Edge, type Pair, type Span } from "./apartSearch.ts";
+import { earliestStarts } from "./earliestStarts.ts";
+import { leastInterval } from "./leastInterval.ts";
+import { clashesOf, movesOf, requireSteps, type WaitingTrayStep } from "./traySteps.ts";
+
+export interface OfferedPlanInput {
+  readonly steps: readonly WaitingTrayStep[];
+  readonly sheets?: number;
+  /** How long the hands are busy with one move. */
+  readonly handS?: number;
+}
+
+/** `even`: one spacing for all; `earliest`: each as early as it fits; `spaced`: other spacings; `waiting`: some sheets wait where they may. */
+export type PlanKind = "even" | "earliest" | "spaced" | "waiting";
+
+export interface OfferedPlan {
+  readonly kind: PlanKind;
+  readonly endS: number;
+  /** For each sheet the second of each of its moves: into the first tray, into the next, …, out of the last. */
+  readonly movesS: readonly (readonly number[])[];
+  /** Whether it is known that no plan ends sooner. */
+  readonly proven: boolean;
+}
+
+/** Up to so many sheets every order of moves is looked at. */
+const fewSheets = 4;
+const branchesForFew = 20_000;
+const branchesForOne = 60;
+const branchesForSpacing = 150;
+const branchesForSpacings = 1500;
+
+/**
+ * The plan offered for several sheets through one line of trays: the one that ends soonest, of all that were found.
+ *
+ * Method   even spacing, each as early as it fits, and where steps may wait the same two with waiting; up to four sheets every order
+ *          of moves (branch and bound on longest paths), which finds the soonest end there is.
+ * Units    s, whole, from the first sheet's start.
+ * Holds    one pair of hands, no two moves of different sheets within `handS`, never more sheets in a tray than it has places.
+ *          Of two that end together the one that is easier to remember is offered.
+ *
+ * @throws {OutOfDomain} tooFew, wrongType, notPositive, negative, handTooSlow
+ * @source hoist-scheduling: no-wait and time-window problems of one hoist (second hand)
+ * @example offeredPlan({ steps: [{ timeS: 120 }, { timeS: 30, mayWaitUpToS: 30 }, { timeS: 90 }], sheets: 2 }).endS // 368
+ */
+export function offeredPlan({ steps, sheets = 1, handS = 8 }: OfferedPlanInput): OfferedPlan {
+  requireLine(steps, sheets, handS);
+  const { intervalS, oneSheetS } = leastInterval({ steps, handS });
+  const earliest = earliestStarts({ steps, sheets, handS });
+  const evenEndS = oneSheetS + (sheets - 1) * intervalS;
+  const evenStarts = Array.from({ length: sheets }, (_, index) => index * intervalS);
+  const simple: OfferedPlan =
+    evenEndS <= earliest.endS
+      ? { kind: "even", endS: evenEndS, movesS: withoutWaiting(steps, evenStarts), proven: sheets === 1 }
+      : { kind: "earliest", endS: earliest.endS, movesS: withoutWaiting(steps, earliest.startsS), proven: false };
+  if (sheets === 1) return simple;
+  const waits = steps.some(({ mayWaitUpToS = 0 }) => mayWaitUpToS > 0);
+  if (sheets <= fewSheets) return ofFew(steps, sheets, handS, simple, waits);
+  if (!waits) return simple;
+  return [evenWaiting(steps, sheets, handS, simple.endS), oneByOne(steps, sheets, handS)].reduce<OfferedPlan>(
+    (best, movesS) => {
+      const endS = movesS?.at(-1)?.at(-1) ?? Infinity;
+      return movesS !== undefined && endS < best.endS ? { kind: "waiting", endS, movesS, proven: false } : best;
+    },
+    simple,
+  );
+}
+
+/** Refuses what is no line of trays, no number of sheets and no pair of hands. */
+export function requireLine(steps: readonly WaitingTrayStep[], sheets: number, handS: number): void {
+  requireSteps(steps, handS);
+  requireInteger({ sheets });
+  requirePositive({ sheets });
+  if (handS > slowestHandS) throw new OutOfDomain("handTooSlow", { handS, most: slowestHandS });
+}
+
+const slowestHandS = 600;
+
+/** The moves of sheets that start so and never wait. */
+export function withoutWaiting(
+  steps: readonly WaitingTrayStep[],
+  startsS: readonly number[],
+): readonly (readonly number[])[] {
+  const moves = movesOf(steps);
+  return startsS.map((startS) => moves.map((moveS) => startS + moveS));
+}
+
+// Inner helpers keep positions. Of sheets treated alike none needs to overtake: where one would, the two may be exchanged.
+
+function ofFew(
+  steps: readonly WaitingTrayStep[],
+  sheets: number,
+  handS: number,
+  simple: OfferedPlan,
+  waits: boolean,
+): OfferedPlan {
+  const spaced = spacedStarts(steps, sheets, handS, simple.endS);
+  const movesS = spaced.startsS && withoutWaiting(steps, spaced.startsS);
+  const still: OfferedPlan =
+    movesS === undefined
+      ? { ...simple, proven: spaced.proven }
+      : { kind: "spaced", endS: movesS.at(-1)?.at(-1) ?? simple.endS, movesS, proven: spaced.proven };
+  if (!waits) return still;
+  const waiting = withWaiting(steps, sheets, handS, still.endS);
+  if (waiting.movesS === undefined) return { ...still, proven: waiting.proven };
+  const endS = waiting.movesS.at(-1)?.at(-1) ?? still.endS;
+  return { kind: "waiting", endS, movesS: waiting.movesS, proven: waiting.proven };
+}
+
+/** The best starts where nothing waits: a moment for each sheet. */
+function spacedStarts(steps: readonly WaitingTrayStep[], sheets: number, handS: number, endS: number) {
+  const moves = movesOf(steps);
+  const oneSheetS = moves.at(-1) ?? 0;
+  const clashes = clashesOf(moves, handS);
+  const clash = (distance: number) => clashes.find(([first, last]) => first <= distance && distance <= last);
+  const edges: Edge[] = [];
+  const pairs: Pair[] = [];
+  for (let from = 0; from < sheets; from += 1) {
+    if (from + 1 < sheets) edges.push({ from, to: from + 1, least: handS });
+    for (const { timeS, sheets: places = 1 } of steps) {
+      if (from + places < sheets) edges.push({ from, to: from + places, least: timeS + handS });
+    }
+    for (let to = from + 1; to < sheets; to += 1) pairs.push({ from, to });
+  }
+  const { times, proven } = apartSearch({
+    count: sheets,
+    edges,
+    pairs,
+    clash,
+    end: sheets - 1,
+    before: endS - oneSheetS,
+    branches: branchesForFew,
+  });
+  return { startsS: times && [...times], proven };
+}
+
+/** The best moves where some steps may wait: a moment for each move of each sheet. */
+function withWaiting(steps: readonly WaitingTrayStep[], sheets: number, handS: number, endS: number) {
+  const moves = steps.length + 1;
+  const at = (sheet: number, move: number) => sheet * moves + move;
+  const edges: Edge[] = [];
+  const pairs: Pair[] = [];
+  const clash = (distance: number): Span | undefined =>
+    Math.abs(distance) < handS ? [1 - handS, handS - 1] : undefined;
+  for (let sheet = 0; sheet < sheets; sheet += 1) {
+    edges.push(...stays(steps, (move) => at(sheet, move)));
+    for (let move = 0; move < moves; move += 1) {
+      if (sheet + 1 < sheets) edges.push({ from: at(sheet, move), to: at(sheet + 1, move), least: handS });
+      const places = steps[move - 1]?.sheets ?? 1;
+      if (move > 0 && sheet + places < sheets) {
+        edges.push({ from: at(sheet, move), to: at(sheet + places, move - 1), least: handS });
+      }
+      for (let other = sheet + 1; other < sheets; other += 1) {
+        for (let earlier = 0; earlier < move; earlier += 1) {
+          pairs.push({ from: at(sheet, move), to: at(other, earlier) });
+        }
+      }
+    }
+  }
+  const count = sheets * moves;
+  const { times, proven } = apartSearch({
+    count,
+    edges,
+    pairs,
+    clash,
+    end: count - 1,
+    before: endS,
+    branches: branchesForFew,
+  });
+  const movesS =
+    times && Array.from({ length: sheets }, (_, sheet) => [...times.slice(at(sheet, 0), at(sheet, moves))]);
+  return { movesS, proven };
+}
+
+/** How long one sheet stays in each tray, at least and at most. */
+function stays(steps: readonly WaitingTrayStep[], at: (move: number) => number): Edge[] {
+  return steps.flatMap(({ timeS, mayWaitUpToS = 0 }, index) => [
+    { from: at(index), to: at(index + 1), least: timeS },
+    { from: at(index + 1), to: at(index), least: -(timeS + mayWaitUpToS) },
+  ]);
+}
+
+/** One spacing for all, every sheet waiting alike: the shortest that ends sooner than what is known. */
+function evenWaiting(
+  steps: readonly WaitingTrayStep[],
+  sheets: number,
+  handS: number,
+  endS: number,
+): readonly (readonly number[])[] | undefined {
+  const moves = steps.length + 1;
+  const oneSheetS = movesOf(steps).at(-1) ?? 0;
+  let before = endS;
+  let best: readonly (readonly number[])[] | undefined;
+  let left = branchesForSpacings;
+  let intervalS = Math.max(handS, ...steps.map(({ timeS, sheets: places = 1 }) => Math.ceil((timeS + handS) / places)));
+  for (; left > 0 && oneSheetS + (sheets - 1) * intervalS < before; intervalS += 1) {
+    const spacingS = intervalS;
+    const clash = (distance: number): Span | undefined => {
+      const ahead = Math.round(distance / spacingS);
+      const off = distance - ahead * spacingS;
+      return ahead >= 1 && Math.abs(off) < handS
+        ? [ahead * spacingS - handS + 1, ahead * spacingS + handS - 1]
+        : undefined;
+    };
+    const pairs: Pair[] = [];
+    for (let to = 1; to < moves; to += 1) for (let from = 0; from < to; from += 1) pairs.push({ from, to });
+    const inPlace = steps.map(({ sheets: places = 1 }, index) => ({
+      from: index + 1,
+      to: index,
+      least: handS - places * spacingS,
+    }));
+    const { times, looked } = apartSearch({
+      count: moves,
+      edges: [...stays(steps, (move) => move), ...inPlace],
+      pairs,
+      clash,
+      end: moves - 1,
+      before: before - (sheets - 1) * spacingS,
+      branches: Math.min(left, branchesForSpacing),
+    });
+    left -= looked + 1;
+    if (times === undefined) continue;
+    best = Array.from({ length: sheets }, (_, sheet) => [...times].map((moveS) => moveS + sheet * spacingS));
+    before = best.at(-1)?.at(-1) ?? before;
+  }
+  return best;
+}
+
+/** Sheet after sheet, each out of the last tray as early as those before it allow. */
+function oneByOne(
+  steps: readonly WaitingTrayStep[],
+  sheets: number,
+  handS: number,
+): readonly (readonly number[])[] | undefined {
+  const done: (readonly number[])[] = [];
+  const moves = steps.length + 1;
+  const longestS = steps.reduce((sum, { timeS, mayWaitUpToS = 0 }) => sum + timeS + mayWaitUpToS + handS, 0);
+  for (let sheet = 0; sheet < sheets; sheet += 1) {
+    // Moment 0 is the start of all; those of this sheet follow it.
+    const edges: Edge[] = [...stays(steps, (move) => move + 1)];
+    for (let move = 0; move < moves; move += 1) {
+      const ahead = done.at(-1)?.[move];
+      if (ahead !== undefined) edges.push({ from: 0, to: move + 1, least: ahead + handS });
+      const inItsPlace = move > 0 ? done[sheet - (steps[move - 1]?.sheets ?? 1)]?.[move] : undefined;
+      if (inItsPlace !== undefined) edges.push({ from: 0, to: move, least: inItsPlace + handS });
+    }
+    const firstS = done.at(-1)?.[0] ?? 0;
+    const known = done.flat().filter((moveS) => moveS + handS > firstS);
+    const spans = joined(
+      known.sort((one, other) => one - other).map((moveS) => [moveS - handS + 1, moveS + handS - 1]),
+    );
+    const clash = (distance: number) => spans.find(([first, last]) => first <= distance && distance <= last);
+    const pairs = handS === 0 ? [] : Array.from({ length: moves }, (_, move) => ({ from: 0, to: move + 1 }));
+    const lastS = done.at(-1)?.at(-1) ?? 0;
+    const { times } = apartSearch({
+      count: moves + 1,
+      edges,
+      pairs,
+      clash,
+      end: moves,
+      before: lastS + longestS + 1,
+      branches: branchesForOne,
+    });
+    if (times === undefined) return undefined;
+    done.push([...times].slice(1));
+  }
+  return done;
+}
+
+/** Spans in rising order, those that touch as one. */
+function joined(spans: readonly [number, number][]): readonly Span[] {
+  const whole: [number, number][] = [];
+  for (const [first, last] of spans) {
+    const before = whole.at(-1);
+    if (before !== undefined && first <= before[1] + 1) before[1] = Math.max(before[1], last);
+    else whole.push([first, last]);
+  }
+  return whole;
+}
