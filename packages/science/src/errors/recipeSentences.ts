@@ -8,8 +8,23 @@ interface Said {
 /** `"the stop"` with a space before it; nothing where the step has no name. */
 const named = ({ value }: Said) => (value("step") === "" ? "" : ` ${value("step")}`);
 
+/** Refusals of a run that is simulated. */
+function nonsense(said: Said): Message {
+  const finding = said.value("finding").replaceAll('"', "");
+  const { message, hint } = recipeSentences[finding]?.(said) ?? {
+    message: "The steps of this recipe do not go together.",
+    hint: "Look at their order.",
+  };
+  return { message, hint: `${hint} If it is meant so, set "override" in the recipe.` };
+}
+
 /** What is wrong with a recipe, by the code of the finding: what, why, and what to do. */
 export const recipeSentences: Readonly<Record<string, (said: Said) => Message>> = {
+  recipeNonsense: nonsense,
+  eventsNotRising: ({ value }) => ({
+    message: `An event${value("atS") === "" ? "" : ` (${value("atS")})`} is earlier than the one before it${value("beforeS") === "" ? "" : ` (${value("beforeS")})`}.`,
+    hint: "Give the events in the order in which they happened, in seconds from the first bath on.",
+  }),
   recipeEmpty: () => ({
     message: "The recipe has no step.",
     hint: "Add the baths in the order the sheet goes through them, or begin with a starting frame.",
@@ -54,10 +69,14 @@ export const recipeSentences: Readonly<Record<string, (said: Said) => Message>> 
     message: "There is no second developer: after the bleach nothing makes the picture visible.",
     hint: "Add a second developer after the re-exposure, or call the recipe a negative.",
   }),
-  temperatureOutOfRange: (said) => ({
-    message: `${said.value("step") === "" ? "Development" : said.value("step")} at ${said.value("bathC") || "this temperature"}${said.value("bathC") === "" ? "" : " °C"}: developers work between 14 and 28 °C; colder they all but stop, warmer they fog and soften the gelatin.`,
-    hint: "Bring the bath to about 20 °C, or look at the thermometer again.",
-  }),
+  temperatureOutOfRange: ({ value }) => {
+    const limits = `${value("least") || "14"} and ${value("most") || "28"} °C`;
+    const isDevelopment = value("most") !== "50";
+    return {
+      message: `${value("step") || (isDevelopment ? "Development" : "A bath")} at ${value("bathC") || "no temperature"}${value("bathC") === "" ? "" : " °C"}: ${isDevelopment ? "developers work" : "a bath for paper lies"} between ${limits}; ${isDevelopment ? "colder they all but stop, warmer they fog and soften the gelatin" : "warmer the gelatin runs off"}.`,
+      hint: "Bring the bath to about 20 °C, or look at the thermometer again.",
+    };
+  },
   noDeveloper: () => ({
     message: "No step develops: the sheet stays white.",
     hint: "Add a developer, or say which step it is.",

@@ -50,6 +50,8 @@ const longestStepS = 86_400;
 const mostRounds = 99;
 /** Outside this no developer of paper is known to work as written. */
 const developmentC = { least: 14, most: 28 };
+/** Outside this no bath is one: ice, or gelatin that runs off. */
+const bathsC = { least: 0, most: 50 };
 
 const develops: ReadonlySet<StepDoes> = new Set<StepDoes>(["develop", "firstDevelop", "redevelop"]);
 const isWhite = ({ light }: ProcessStep) => light === "whiteAllowed" || light === "whiteRequired";
@@ -102,8 +104,9 @@ function ofOneStep(step: ProcessStep, index: number): readonly RecipeFinding[] {
   if (!(Number.isInteger(repeats) && repeats >= 1 && repeats <= mostRounds)) {
     say("impossible", "roundsOutOfOrder", { most: mostRounds });
   }
-  if (develops.has(step.does) && bathC !== undefined && !(bathC >= developmentC.least && bathC <= developmentC.most)) {
-    say("nonsense", "temperatureOutOfRange", { bathC, ...developmentC });
+  const limits = develops.has(step.does) ? developmentC : bathsC;
+  if (bathC !== undefined && !(bathC >= limits.least && bathC <= limits.most)) {
+    say("nonsense", "temperatureOutOfRange", { ...(Number.isFinite(bathC) && { bathC }), ...limits });
   }
   if (drainS > 0 && drainS >= timeS) say("doubtful", "drainLongerThanStep", { drainS, timeS });
   if (mayWaitUpToS > 0 && (step.does === "firstDevelop" || step.does === "develop" || step.does === "stop")) {
