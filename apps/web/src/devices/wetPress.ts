@@ -1,3 +1,5 @@
+import { pressCounts } from "@captray/science/process";
+
 /** A finger on the big target as it comes and goes, each with its time on the page's clock. */
 export type WetEvent =
   | { readonly kind: "down"; readonly finger: number; readonly stampMs: number }
@@ -14,13 +16,10 @@ export interface WetState {
   readonly lastPressMs: number | null;
 }
 
-export const dry: WetState = { fingers: [], spoilt: false, lastPressMs: null };
+/** A key has no weight: it is as good as a finger that lay long enough. */
+const keyHeldMs = 100;
 
-/** Shorter is a drop or a sleeve, longer is an arm that leans on it. */
-const leastMs = 80;
-const mostMs = 1500;
-/** Nobody has a sheet in the next bath and out of it again so soon. */
-const restMs = 2000;
+export const dry: WetState = { fingers: [], spoilt: false, lastPressMs: null };
 
 /**
  * What is a press in the trays: one finger, down for 80 to 1500 ms, not within 2 s of the last; or a key. A press by
@@ -32,10 +31,10 @@ export function stepWet({ state, event }: { readonly state: WetState; readonly e
   readonly pressMs?: number;
 } {
   const { fingers, spoilt, lastPressMs } = state;
-  const rests = (stampMs: number) => lastPressMs !== null && stampMs - lastPressMs < restMs;
+  const lastMs = lastPressMs ?? undefined;
   switch (event.kind) {
     case "key":
-      if (rests(event.stampMs)) return { state };
+      if (!pressCounts({ downMs: event.stampMs, upMs: event.stampMs + keyHeldMs, lastMs }).counts) return { state };
       return { state: { ...state, lastPressMs: event.stampMs }, pressMs: event.stampMs };
     case "down": {
       const down = [
@@ -49,9 +48,9 @@ export function stepWet({ state, event }: { readonly state: WetState; readonly e
       const lifted = fingers.find(({ finger }) => finger === event.finger);
       const left = fingers.filter(({ finger }) => finger !== event.finger);
       const next: WetState = { ...state, fingers: left, spoilt: left.length > 0 && spoilt };
-      if (lifted === undefined || event.kind === "lost" || spoilt || left.length > 0) return { state: next };
-      const heldMs = event.stampMs - lifted.downMs;
-      if (heldMs < leastMs || heldMs > mostMs || rests(lifted.downMs)) return { state: next };
+      if (lifted === undefined || event.kind === "lost") return { state: next };
+      const touches = spoilt ? 2 : 1 + left.length;
+      if (!pressCounts({ downMs: lifted.downMs, upMs: event.stampMs, lastMs, touches }).counts) return { state: next };
       return { state: { ...next, lastPressMs: lifted.downMs }, pressMs: lifted.downMs };
     }
   }

@@ -1,9 +1,10 @@
 import { type ReactNode, Suspense, useEffect, useRef, useState } from "react";
+import { BeforeDaylight } from "../kit/BeforeDaylight.tsx";
 import { footPlace } from "../kit/footPlace.ts";
 import { NumberBoard } from "../kit/NumberBoard.tsx";
 import { Word } from "../kit/Word.tsx";
 import { type Light, turnLight, useLight } from "../look/light.ts";
-import { BeforeDaylight, BeforeTheDark } from "./LightQuestion.tsx";
+import { BeforeTheDark } from "./LightQuestion.tsx";
 import { Mishap } from "./Mishap.tsx";
 import { takeNewer, useOffline } from "./offline.ts";
 import { useRoute } from "./route.ts";

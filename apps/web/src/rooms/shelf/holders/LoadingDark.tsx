@@ -5,6 +5,7 @@ import { Button } from "../../../kit/Button.tsx";
 import { beginning } from "../../../kit/beginning.ts";
 import { Caution } from "../../../kit/Caution.tsx";
 import { goTo } from "../../../kit/goTo.ts";
+import { HoldPress } from "../../../kit/HoldPress.tsx";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { Sides } from "../../../kit/sides/Sides.tsx";
 import { sideSaid } from "../../../kit/sides/sideSaid.ts";
@@ -12,7 +13,6 @@ import { sideWords } from "../../../kit/sideWords.ts";
 import { Word } from "../../../kit/Word.tsx";
 import { turnLight, useLight } from "../../../look/light.ts";
 import { voiceWords } from "./darkView.ts";
-import { HoldPress } from "./HoldPress.tsx";
 import { intoWords, sheetsSaid } from "./loadingWords.ts";
 import { useDark } from "./useDark.ts";
 import "./LoadingDark.css";
@@ -149,7 +149,7 @@ function AtASide({ dark }: { readonly dark: Dark }) {
           </div>
         </div>
       </div>
-      <HoldPress onHeld={() => dark.setAsking(true)}>
+      <HoldPress className="Shelf-Dark-foot" onHeld={() => dark.setAsking(true)}>
         <b>Hold for 2 s:</b>
         <span>{lastCode === undefined ? "leave out, stop" : "take back, leave out, stop"}</span>
       </HoldPress>

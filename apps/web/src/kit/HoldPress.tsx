@@ -1,10 +1,17 @@
 import { type MouseEvent, type ReactNode, useEffect, useRef, useState } from "react";
+import "./HoldPress.css";
 
 /** So long a finger lies on it: a sleeve or a drop is no press. */
 const holdMs = 2000;
 
-/** The foot of a page in the dark: held for two seconds it opens; by key, or by whatever clicks for a person, at once. */
-export function HoldPress({ children, onHeld }: { readonly children: ReactNode; readonly onHeld: () => void }) {
+export interface HoldPressProps {
+  readonly className: string;
+  readonly children: ReactNode;
+  readonly onHeld: () => void;
+}
+
+/** A press that is held for two seconds, and says so by a line that fills; by key, or by whatever clicks for a person, at once. */
+export function HoldPress({ className, children, onHeld }: HoldPressProps) {
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   const [held, setHeld] = useState(false);
   const stop = () => {
@@ -15,7 +22,7 @@ export function HoldPress({ children, onHeld }: { readonly children: ReactNode; 
   return (
     <button
       type="button"
-      className="Shelf-Dark-foot"
+      className={`Kit-HoldPress ${className}`}
       data-held={held || undefined}
       onPointerDown={(event) => {
         if (!event.isPrimary || event.button !== 0) return;
