@@ -1,8 +1,10 @@
 import { readFileSync } from "node:fs";
+import * as chemistry from "@captray/science/chemistry";
 import * as exposure from "@captray/science/exposure";
 import * as light from "@captray/science/light";
 import * as notation from "@captray/science/notation";
 import * as optics from "@captray/science/optics";
+import * as process from "@captray/science/process";
 import * as tone from "@captray/science/tone";
 import { describe, expect, it } from "vitest";
 import * as z from "zod/mini";
@@ -14,8 +16,8 @@ import { allFormulas, formulaNamed } from "../formulas/allFormulas.ts";
 import type { Formula } from "../formulas/formula.ts";
 import { answerFormula, answerFormulaLine } from "./formula.ts";
 
-const folders = ["optics", "light", "notation", "tone", "exposure"] as const;
-const science = { optics, light, notation, tone, exposure } as unknown as Record<
+const folders = ["optics", "light", "notation", "tone", "exposure", "chemistry", "process"] as const;
+const science = { optics, light, notation, tone, exposure, chemistry, process } as unknown as Record<
   string,
   Record<string, (input: unknown) => unknown>
 >;
@@ -339,6 +341,27 @@ describe("the codes of the contract, each provoked once", () => {
     ],
     ["combineStops", { sdStops: [0.1, -0.1] }, "negative", "/sdStops/1"],
     ["relativeLuminance", { red: 256, green: 0, blue: 0 }, "outOfRange", "/red"],
+    ["developmentTime", { timeS: 90, bathC: 13 }, "temperatureOutOfRange", "/bathC"],
+    ["developmentTime", { timeS: 90, bathC: 20, q10: 1 }, "outOfRange", "/q10"],
+    ["developmentTimeArrhenius", { timeS: 90, bathC: 29, activationJMol: 5e4 }, "temperatureOutOfRange", "/bathC"],
+    ["activationEnergy", { q10: 2, fromC: -274 }, "temperatureOutOfRange", "/fromC"],
+    ["leastInterval", { steps: [], handS: 8 }, "tooFew", "/steps"],
+    ["leastInterval", { steps: [{ timeS: 12.5 }], handS: 8 }, "wrongType", "/steps/0/timeS"],
+    ["earliestStarts", { steps: [{ timeS: 12 }], handS: 8, sheets: 0 }, "notPositive", "/sheets"],
+    [
+      "firstDevelopmentSecond",
+      { timeS: 9, inductionS: 10, timeConstantS: 30, layerDensity: 2, contrast: 2 },
+      "outOfRange",
+      "/timeS",
+    ],
+    ["safelightTime", { timesS: [60], fogDensity: [0, 0], fogSd: [0.01] }, "listsDiffer", "/fogDensity"],
+    [
+      "lightBudget",
+      { stays: [{ illuminanceLx: 1, timeS: 0 }], testIlluminanceLx: 1, safeS: 1 },
+      "notPositive",
+      "/stays/0/timeS",
+    ],
+    ["srgbOnWidePanel", { red: 1.1, green: 0, blue: 0 }, "outOfRange", "/red"],
     ["pictureLuminance", { fNumber: 2, timeS: 1, iso: 50, relativeLuminance: 0 }, "notPositive", "/relativeLuminance"],
   ])("%s %j: %s at %s [docs/guide/terminal.md]", (name, input, code, path) => {
     const { document, exit } = answerFormula(formulaOf(name), input);

@@ -69,6 +69,11 @@ export function time(description: string): z.ZodMiniType<number> {
   return notation(z.number().check(z.gt(0)), "s", `${description} A text is read as written: "1/60", "1m20".`);
 }
 
+/** A time of whole seconds. */
+export function wholeTime(description: string): z.ZodMiniType<number> {
+  return notation(z.int().check(z.gt(0)), "s", `${description} A text is read as written: "1m20".`);
+}
+
 /** An f-number: a number is a measured one, a text is a mark. */
 export function fNumber(description: string): z.ZodMiniType<number> {
   return notation(

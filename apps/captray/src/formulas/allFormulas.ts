@@ -1,8 +1,10 @@
+import { chemistryFormulas } from "./chemistry.ts";
 import { exposureFormulas } from "./exposure.ts";
 import type { Formula } from "./formula.ts";
 import { lightFormulas } from "./light.ts";
 import { notationFormulas } from "./notation.ts";
 import { opticsFormulas } from "./optics.ts";
+import { processFormulas } from "./process.ts";
 import { toneFormulas } from "./tone.ts";
 
 /** Every number of science that the terminal offers, folder by folder. */
@@ -12,6 +14,8 @@ export const allFormulas: readonly Formula[] = [
   ...notationFormulas,
   ...toneFormulas,
   ...exposureFormulas,
+  ...chemistryFormulas,
+  ...processFormulas,
 ];
 
 const byName = new Map(allFormulas.map((formula) => [formula.name, formula]));

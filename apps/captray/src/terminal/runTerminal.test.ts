@@ -228,6 +228,7 @@ describe("the command line [docs/guide/terminal.md]", () => {
     expect(schemas).toEqual([
       "plan",
       "expect",
+      "timetable",
       "formula",
       "schema",
       ...allFormulas.map(({ name }) => `formula/${name}`),
