@@ -31,12 +31,22 @@ export function cutSheet({ sheet, cut }: { readonly sheet: Sheet; readonly cut: 
   const free = [...alphabet].filter((letter) => !held.some((piece) => piece.letter === letter));
   const parts = partsOf(cut);
   if (parts.length < 1 || parts.length > free.length) return { kind: "tooMany", most: free.length };
-  const made = parts.map((part, place): Piece => ({ letter: free[place] ?? "", ...part }));
+  const made = parts.map((part, place): Piece => ({ letter: free[place] ?? "", ...part, ...before(sheet) }));
   const pieces = [...held, ...made];
   return {
     kind: "cut",
     letters: made.map(({ letter }) => letter),
     sets: [{ id: sheet.id, kind: "sheet", set: { pieces: pieces as unknown as Json } }],
+  };
+}
+
+/** Cut after the trays, a piece has been where its sheet was. */
+function before({ inProcessAt, dryingAt, takenDownAt, measuredAt }: Sheet): Partial<Piece> {
+  return {
+    ...(inProcessAt && { inProcessAt }),
+    ...(dryingAt && { dryingAt }),
+    ...(takenDownAt && { takenDownAt }),
+    ...(measuredAt && { measuredAt }),
   };
 }
 

@@ -61,6 +61,16 @@ describe("a sheet cut up", () => {
     for (const { piece } of patches) expect(piece.place.y + piece.place.height).toBeCloseTo(1, 12);
   });
 
+  test("cut after the trays, a piece has been where its sheet was; before them it has its own way", () => {
+    const hung = cut(
+      { how: "halves", along: "down" },
+      sheetOf(39, { ...exposed, inProcessAt: at(20), dryingAt: at(40) }),
+    );
+    expect(piecesOf({ sheet: hung }).map(({ state }) => state)).toEqual(["drying", "drying"]);
+    const [a] = piecesOf({ sheet: cut({ how: "halves", along: "down" }) });
+    expect(a?.piece.inProcessAt).toBeUndefined();
+  });
+
   test("a sheet in pieces is not cut again, and no cut asks for more letters than there are", () => {
     const sheet = cut({ how: "quarters" });
     expect(cutSheet({ sheet, cut: { how: "halves", along: "down" } })).toEqual({ kind: "alreadyCut" });

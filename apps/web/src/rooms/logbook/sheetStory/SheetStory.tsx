@@ -5,6 +5,7 @@ import { useEffect, useState } from "react";
 import { Button } from "../../../kit/Button.tsx";
 import { Estimate } from "../../../kit/Estimate.tsx";
 import { goTo } from "../../../kit/goTo.ts";
+import { lazyPart } from "../../../kit/lazyPart.ts";
 import { LedgerOfPlan } from "../../../kit/ledgerOfPlan/LedgerOfPlan.tsx";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
 import { Page } from "../../../kit/Page.tsx";
@@ -20,6 +21,10 @@ import type { StoryView } from "./storyView.ts";
 import { useSheetStory } from "./useSheetStory.ts";
 import { WayOfSheet } from "./WayOfSheet.tsx";
 import "./SheetStory.css";
+
+// Fetched by themselves: most sheets are read for their light, not for their paper.
+const Faults = lazyPart(() => import("../../../kit/faults/SheetFaults.tsx").then((part) => part.SheetFaults));
+const Pieces = lazyPart(() => import("../pieces/Pieces.tsx").then((part) => part.Pieces));
 
 /** Everything known of one sheet, on one page. */
 export function SheetStory({
@@ -85,6 +90,16 @@ export function SheetStory({
             </p>
           )}
         </Section>
+        {view.wasSeen && (
+          <Section head="Faults" aside="on the sheet as it is looked at">
+            <Faults sheet={sheet} sizeMm={view.sizeMm} />
+          </Section>
+        )}
+        {view.canBeCut && (
+          <Section head="Pieces" aside={sheet.pieces === undefined ? undefined : "each its own way"}>
+            <Pieces sheet={sheet} sizeMm={view.sizeMm} />
+          </Section>
+        )}
         <Section head="Notes">
           <Notes key={sheet.id} notes={sheet.notes ?? ""} onNotes={setNotes} />
         </Section>

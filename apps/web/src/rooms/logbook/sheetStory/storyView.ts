@@ -53,6 +53,11 @@ export interface StoryView {
   readonly canGoAgain: boolean;
   /** A flash is planned that the sheet has not had, and it can still have it. */
   readonly flashToGive: boolean;
+  /** There is a picture on it to look at: faults can be marked. */
+  readonly wasSeen: boolean;
+  /** It has been exposed, and is not kept or discarded whole. */
+  readonly canBeCut: boolean;
+  readonly sizeMm: { readonly widthMm: number; readonly heightMm: number } | undefined;
 }
 
 /** The steps of the way in the words of the page. */
@@ -106,6 +111,9 @@ export function storyView({
       sheet.flashPlanned !== undefined &&
       sheet.flashedAt === undefined &&
       ["blank", "loaded", "exposed", "flashOwed"].includes(state),
+    wasSeen: (sheet.inProcessAt ?? sheet.dryingAt ?? sheet.measuredAt ?? sheet.keptAt ?? sheet.faults) !== undefined,
+    canBeCut: sheet.pieces !== undefined || (sheet.exposedAt !== undefined && !sheet.keptAt && !sheet.discardedAt),
+    sizeMm: find(peek, sheet.paperBoxId, "paperBox")?.size,
     canGoAgain: sheet.sceneId !== undefined && scene !== undefined,
   };
 }
