@@ -2,6 +2,7 @@ import { OutOfDomain } from "../errors/index.ts";
 import type { StrengthBasis } from "./mixTypes.ts";
 import { molarMass } from "./molarMass.ts";
 import { peroxideStrength } from "./peroxideStrength.ts";
+import { substanceOf } from "./substanceOf.ts";
 
 export interface Stuff {
   /** "peroxide", or the name or formula that was given. */
@@ -20,7 +21,7 @@ export function gramsPerLOf({ what, formula }: Stuff, value: number, basis: Stre
   }
   const gramsPerL = basis === "molar" ? value * molarMass({ formula }) : value * (WV[basis] ?? 1);
   // Pure acetic acid holds 1050 g in a litre; nothing is stronger.
-  const mostGPerL = formula === "C2H4O2" ? 1050 : 3000;
+  const mostGPerL = substanceOf(formula) === "acetic" ? 1050 : 3000;
   if (gramsPerL > mostGPerL) {
     throw new OutOfDomain(
       "strengthOutOfRange",

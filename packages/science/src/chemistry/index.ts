@@ -1,6 +1,25 @@
 export { type AceticClass, type AceticClassInput, aceticClass } from "./aceticClass.ts";
 export { type AcidName, type AcidPhInput, acidPh } from "./acidPh.ts";
+export {
+  type BathPart,
+  type BathPour,
+  type BathPours,
+  type BathPoursAdvice,
+  type BathPoursInput,
+  bathPours,
+} from "./bathPours.ts";
+export { type BathPriorInput, bathPrior } from "./bathPrior.ts";
+export type { BathPrior, BathRoleName, Half } from "./bathPriors.ts";
 export { type BathStrength, type BathStrengthInput, bathStrength } from "./bathStrength.ts";
+export { type BathVolume, type BathVolumeInput, bathVolume } from "./bathVolume.ts";
+export {
+  type BathWear,
+  type BathWearInput,
+  bathWear,
+  type WearRange,
+  type WearReason,
+  type WearStrip,
+} from "./bathWear.ts";
 export { type BleachCapacityInput, bleachCapacity } from "./bleachCapacity.ts";
 export { type Blend, type BlendInput, blend } from "./blend.ts";
 export { type BottlePressureInput, bottlePressure } from "./bottlePressure.ts";
@@ -13,6 +32,13 @@ export { type CellPotential, type CellPotentialInput, cellPotential } from "./ce
 export { type DecompositionHeatInput, decompositionHeat } from "./decompositionHeat.ts";
 export { type DilutePlusInput, type Dilution, dilutePlus } from "./dilutePlus.ts";
 export { type FixerSilverInput, fixerSilver } from "./fixerSilver.ts";
+export {
+  type HalideAdvice,
+  type HalideAdviceInput,
+  type HalideAdviceKind,
+  type HalideShare,
+  halideAdvice,
+} from "./halideAdvice.ts";
 export { type HydrateMassInput, hydrateMass } from "./hydrateMass.ts";
 export { type MisreadRatio, type MisreadRatioInput, misreadRatio } from "./misreadRatio.ts";
 export { mix } from "./mix.ts";
@@ -47,6 +73,12 @@ export {
   peroxideStrength,
 } from "./peroxideStrength.ts";
 export { type RatioReading, type ReadRatio, type ReadRatioInput, readRatio } from "./readRatio.ts";
+export {
+  type ReadStrength,
+  type ReadStrengthInput,
+  readStrength,
+  type StrengthReading,
+} from "./readStrength.ts";
 export {
   type ReturnedHalideShare,
   type ReturnedHalideShareInput,

@@ -1,14 +1,12 @@
 import { OutOfDomain } from "../errors/index.ts";
+import { MIXED_PEROXIDE_LAST_H } from "./bathPriors.ts";
 import { cautionsFor, type Held } from "./cautionsFor.ts";
 import type { CautionAct, Substance } from "./cautionTypes.ts";
-import { APART, type ApartPair, PERACETIC, STRONGEST_WITH_ACETIC } from "./keepApart.ts";
 import { mixRatio } from "./mixRatio.ts";
 import { mixStrength } from "./mixStrength.ts";
 import type { MixAnswer, MixCompany, Mixed, MixInput, MixWarning } from "./mixTypes.ts";
 import { mixWeigh } from "./mixWeigh.ts";
-
-/** Hours that peroxide mixed with acid is used at most. */
-const LAST_HOUR = 6;
+import { refuseTogether } from "./refuseTogether.ts";
 
 /**
  * What to weigh and pour, in which order, with the cautions that belong to it; dangerous company is refused.
@@ -75,27 +73,13 @@ function heldAt({ held }: Mixed, act: CautionAct): readonly Held[] {
 }
 
 function refuseCompany({ held }: Mixed, company: readonly MixCompany[]): void {
-  const own = held === null ? [] : [{ substance: held.substance, key: "with" }];
-  const all = [...own, ...company.map((each, index) => ({ substance: COMPANY[each], key: `with/${index}` }))];
-  for (const [index, { substance, key }] of all.entries()) {
-    for (const other of all.slice(0, index)) {
-      const pair = apart(substance, other.substance, held?.stockW ?? 0);
-      if (pair === undefined) continue;
-      const { reason, way } = pair;
-      throw new OutOfDomain("mixRefused", { first: other.substance, second: substance, reason, way }, key);
-    }
-  }
-}
-
-function apart(one: Substance, other: Substance, stockW: number): ApartPair | undefined {
-  const isPair = ({ first, second }: ApartPair) =>
-    (first.includes(one) && second.includes(other)) || (first.includes(other) && second.includes(one));
-  if (isPair(PERACETIC)) return stockW > STRONGEST_WITH_ACETIC ? PERACETIC : undefined;
-  return APART.find(isPair);
+  const own = held === null ? [] : [{ substance: held.substance, stockW: held.stockW, key: "with" }];
+  const others = company.map((each, index) => ({ substance: COMPANY[each], stockW: 0, key: `with/${index}` }));
+  refuseTogether([...own, ...others]);
 }
 
 function lastHour({ held }: Mixed, company: readonly Substance[]): readonly MixWarning[] {
   const all = [...company, ...(held === null ? [] : [held.substance])];
   const isMixed = all.includes("h2o2") && (all.includes("acetic") || all.includes("citric"));
-  return isMixed ? [{ kind: "lastHour", hours: LAST_HOUR }] : [];
+  return isMixed ? [{ kind: "lastHour", hours: MIXED_PEROXIDE_LAST_H }] : [];
 }
