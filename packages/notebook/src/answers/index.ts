@@ -1,7 +1,11 @@
 export { type AveragedReading, averagedReading } from "./averagedReading.ts";
+export { bathPassesOf } from "./bathPassesOf.ts";
+export { type BathOnHand, bathsOnHand } from "./bathsOnHand.ts";
+export { type BathVerdict, type BathWear, bathWearOf, type Passed, type Spread } from "./bathWearOf.ts";
 export { bestHolesOf } from "./bestHolesOf.ts";
 export { type BoxStock, boxStockOf } from "./boxStockOf.ts";
 export { type CardStop, type CardStops, cardStopsOf, type StopPlace } from "./cardStopsOf.ts";
+export { type CautionsAt, cautionsAt } from "./cautionsAt.ts";
 export { type CutSheet, cutSheet, type SheetCut } from "./cutSheet.ts";
 export type { Measured } from "./doubtOf.ts";
 export { type Emptying, emptySide } from "./emptySide.ts";
@@ -54,6 +58,19 @@ export {
 } from "./measuredFocalLengthOf.ts";
 export { type MeasuredPupil, measuredPupilOf, type PupilRuler } from "./measuredPupilOf.ts";
 export { type DialReading, type KnownLight, type MeterOffset, meterOffsetOf } from "./meterOffsetOf.ts";
+export { mixedBathSet } from "./mixedBathSet.ts";
+export { type MixingAdvice, mixingAdviceOf } from "./mixingAdviceOf.ts";
+export { mixingFor } from "./mixingFor.ts";
+export type {
+  Mixing,
+  MixingAsked,
+  MixingPour,
+  MixingReached,
+  MixingReading,
+  MixingStep,
+  StockAsked,
+  Wanted,
+} from "./mixingTypes.ts";
 export { type NextBox, nextBoxOf } from "./nextBoxOf.ts";
 export { type OpeningsOfHand, openingsOfHand } from "./openingsOfHand.ts";
 export { type PapersAsked, papersAskedOf } from "./papersAskedOf.ts";
@@ -78,4 +95,5 @@ export { type StripGiven, stepStrips } from "./stepStrips.ts";
 export { type StepTestIndex, stepTestIndex } from "./stepTestIndex.ts";
 export { type StepManner, type StepStrip, type StepTestPlan, stepTestPlan } from "./stepTestPlan.ts";
 export { swapFromHere } from "./swapFromHere.ts";
+export { type WasteOf, wasteOf } from "./wasteOf.ts";
 export { type WaysOf, waysOf } from "./waysOf.ts";
