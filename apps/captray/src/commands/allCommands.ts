@@ -1,9 +1,17 @@
 import type { Command } from "./command.ts";
 import { expect } from "./expect.ts";
 import { formula } from "./formula.ts";
+import { mix } from "./mix.ts";
 import { plan } from "./plan.ts";
 import { schemaCommand } from "./schema.ts";
 import { timetable } from "./timetable.ts";
 
 /** Every command, in the order of the help. A new one is a file of its own and a place in this list. */
-export const allCommands: readonly Command[] = [plan, expect, timetable, formula, schemaCommand(() => allCommands)];
+export const allCommands: readonly Command[] = [
+  plan,
+  expect,
+  mix,
+  timetable,
+  formula,
+  schemaCommand(() => allCommands),
+];
