@@ -228,6 +228,7 @@ describe("the command line [docs/guide/terminal.md]", () => {
     expect(schemas).toEqual([
       "plan",
       "expect",
+      "mix",
       "timetable",
       "formula",
       "schema",

@@ -1,5 +1,5 @@
-import { requireWithin } from "../errors/index.ts";
 import { classesAt, type LimitOfClass } from "./classesAt.ts";
+import { requireAtMost } from "./requireAtMost.ts";
 
 export interface AceticClassInput {
   readonly percentWw: number;
@@ -24,11 +24,11 @@ const LIMITS: readonly LimitOfClass[] = [
  * Units    % w/w
  * Holds    for the European entry; concentrated acid also burns (flash point 39 °C), which has no limit by strength there.
  *
- * @throws {OutOfDomain} notFinite, outOfRange
+ * @throws {OutOfDomain} notFinite, negative, outOfRange
  * @source clp-acetic: limits (second hand)
  * @example aceticClass({ percentWw: 30 }) // { "classes": ["Skin Corr. 1B"] }
  */
 export function aceticClass({ percentWw }: AceticClassInput): AceticClass {
-  requireWithin({ percentWw }, { least: 0, most: 100 });
+  requireAtMost(100, { percentWw });
   return { classes: classesAt(LIMITS, percentWw) };
 }

@@ -58,6 +58,8 @@ export interface BathWear {
   readonly reasons: readonly WearReason[];
   /** Hours from now: how long it is still good, and until it is not used whatever it looks like; null where there is no such hour. */
   readonly goodForH: number | null;
+  /** Hours from now until it is worn if nothing more goes through, 0 where it is; null where age or paper are not known. */
+  readonly wornInH: WearRange | null;
   readonly lastHourInH: number | null;
   /** The halves as they are believed now, to be kept for the next such bath. */
   readonly learnt: { readonly halfLifeH: Half; readonly halfAreaM2L: Half };
@@ -102,7 +104,12 @@ export function bathWear(input: BathWearInput): BathWear {
     weight,
     halvings: halvingsOf(past, valueAt(grid.lifeH, at), valueAt(grid.areaM2L, at), valueAt(grid.unknown, at)),
   })).sort((one, other) => one.halvings - other.halvings);
-  const halvings = rangeOf(points);
+  const halvings = rangeOf(points, (point) => point.halvings);
+  const paper = past.areaM2L ?? 0;
+  const toLive = Array.from(grid.weight, (weight, at) => ({
+    weight,
+    hours: Math.max(0, valueAt(grid.lifeH, at) * (WORN - paper / valueAt(grid.areaM2L, at)) - (ageH ?? 0)),
+  }));
   const learnt = { halfLifeH: halfOf(grid, grid.lifeH), halfAreaM2L: halfOf(grid, grid.areaM2L) };
   const lastHourInH = supposed.lastHourH === null || ageH === null ? null : supposed.lastHourH - ageH;
   const isPast = supposed.lastHourH !== null && (ageH === null || ageH >= supposed.lastHourH);
@@ -124,6 +131,13 @@ export function bathWear(input: BathWearInput): BathWear {
     verdict,
     reasons,
     goodForH: lastHourInH === null ? null : Math.max(0, Math.min(lastHourInH, toWorn)),
+    wornInH:
+      ageH === null || areaM2 === null
+        ? null
+        : rangeOf(
+            toLive.sort((one, other) => one.hours - other.hours),
+            ({ hours }) => hours,
+          ),
     lastHourInH: lastHourInH === null ? null : Math.max(0, lastHourInH),
     learnt,
   };
@@ -154,17 +168,24 @@ function valueAt(values: Float64Array, index: number): number {
   return values[index] as number;
 }
 
-function rangeOf(points: readonly Point[]): WearRange {
-  return { value: belowWhich(points, 0.5), low: belowWhich(points, 0.05), high: belowWhich(points, 0.95) };
+interface Weighed {
+  readonly weight: number;
 }
 
-function belowWhich(points: readonly Point[], share: number): number {
+/** Of points in the order of what is asked of them. */
+function rangeOf<P extends Weighed>(points: readonly P[], of: (point: P) => number): WearRange {
+  const below = (share: number) => belowWhich(points, of, share);
+  return { value: below(0.5), low: below(0.05), high: below(0.95) };
+}
+
+function belowWhich<P extends Weighed>(points: readonly P[], of: (point: P) => number, share: number): number {
   let sum = 0;
-  for (const { weight, halvings } of points) {
-    sum += weight;
-    if (sum >= share) return halvings;
+  for (const point of points) {
+    sum += point.weight;
+    if (sum >= share) return of(point);
   }
-  return points.at(-1)?.halvings ?? 0;
+  const last = points.at(-1);
+  return last === undefined ? 0 : of(last);
 }
 
 function shareFrom(points: readonly Point[], least: number): number {

@@ -1,4 +1,5 @@
-import { requireNotNegative, requirePositive, requireWithin } from "../errors/index.ts";
+import { requireNotNegative, requirePositive } from "../errors/index.ts";
+import { requireAtMost } from "./requireAtMost.ts";
 
 export interface FixerSilverInput {
   /** All paper that went through. */
@@ -22,7 +23,7 @@ export interface FixerSilverInput {
  */
 export function fixerSilver({ areaM2, undevelopedShare, volumeL, coatGM2 = 1.5 }: FixerSilverInput): number {
   requireNotNegative({ areaM2 });
-  requireWithin({ undevelopedShare }, { least: 0, most: 1 });
+  requireAtMost(1, { undevelopedShare });
   requirePositive({ volumeL, coatGM2 });
   return (areaM2 * coatGM2 * undevelopedShare) / volumeL;
 }

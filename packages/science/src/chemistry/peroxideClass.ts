@@ -1,5 +1,5 @@
-import { requireWithin } from "../errors/index.ts";
 import { classesAt, type LimitOfClass } from "./classesAt.ts";
+import { requireAtMost } from "./requireAtMost.ts";
 
 export interface PeroxideClassInput {
   readonly percentWw: number;
@@ -31,11 +31,11 @@ const LIMITS: readonly LimitOfClass[] = [
  * Units    % w/w
  * Holds    for the entry in force when it was last looked at (`cautionTableAge`); a revision is on its way. Harm by swallowing has no limit there: the safety data sheet says from 25 %.
  *
- * @throws {OutOfDomain} notFinite, outOfRange
+ * @throws {OutOfDomain} notFinite, negative, outOfRange
  * @source echa-peroxide: limits (second hand); gischem-peroxide: oxidiser from 8 % (seen); eu-2019-1148: above 12 % (second hand)
  * @example peroxideClass({ percentWw: 6 }) // { "classes": ["Eye Irrit. 2"], "treatAsOxidiser": false, "euRestricted": false }
  */
 export function peroxideClass({ percentWw }: PeroxideClassInput): PeroxideClass {
-  requireWithin({ percentWw }, { least: 0, most: 100 });
+  requireAtMost(100, { percentWw });
   return { classes: classesAt(LIMITS, percentWw), treatAsOxidiser: percentWw >= 8, euRestricted: percentWw > 12 };
 }

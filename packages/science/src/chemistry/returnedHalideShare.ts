@@ -1,5 +1,6 @@
-import { requireNotNegative, requirePositive, requireWithin } from "../errors/index.ts";
+import { requireNotNegative, requirePositive } from "../errors/index.ts";
 import { massOf } from "./massOf.ts";
+import { requireAtMost } from "./requireAtMost.ts";
 
 export interface ReturnedHalideShareInput {
   readonly areaM2: number;
@@ -38,7 +39,7 @@ export function returnedHalideShare(input: ReturnedHalideShareInput): ReturnedHa
   const { bromideMolar = 0, waterChlorideMgL = 0, bathShare = 0 } = input;
   requirePositive({ areaM2, coatGM2 });
   requireNotNegative({ carryMlM2, bathMlPerSheet, bromideMolar, waterChlorideMgL });
-  requireWithin({ bathShare }, { least: 0, most: 1 });
+  requireAtMost(1, { bathShare });
   const silverMmol = (areaM2 * coatGM2 * 1000) / massOf("Ag");
   const chlorideMmol = ((bathMlPerSheet / 1000) * waterChlorideMgL * bathShare) / massOf("Cl");
   const halideMmol = areaM2 * carryMlM2 * bromideMolar + chlorideMmol;

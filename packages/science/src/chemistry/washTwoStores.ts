@@ -1,4 +1,5 @@
-import { requireNotNegative, requirePositive, requireWithin } from "../errors/index.ts";
+import { requireNotNegative, requirePositive } from "../errors/index.ts";
+import { requireAtMost } from "./requireAtMost.ts";
 
 export interface WashTwoStoresInput {
   readonly washMin: number;
@@ -22,7 +23,7 @@ export interface WashTwoStoresInput {
  */
 export function washTwoStores({ washMin, fastShare, fastMin, slowMin }: WashTwoStoresInput): number {
   requireNotNegative({ washMin });
-  requireWithin({ fastShare }, { least: 0, most: 1 });
+  requireAtMost(1, { fastShare });
   requirePositive({ fastMin, slowMin });
   return fastShare * Math.exp(-washMin / fastMin) + (1 - fastShare) * Math.exp(-washMin / slowMin);
 }
