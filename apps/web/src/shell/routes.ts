@@ -82,6 +82,7 @@ const routes: readonly Route[] = [
   line("/camera/card/:id", () => import("../rooms/camera/fieldCard/FieldCardPage.tsx")),
   line("/camera/:id", () => import("../rooms/camera/scene/ScenePage.tsx")),
   line("/trays", () => import("../rooms/trays/TraysHome.tsx")),
+  line("/trays/drying", () => import("../rooms/trays/drying/DryingPage.tsx")),
   line("/logbook", () => import("../rooms/logbook/Logbook.tsx")),
   line("/logbook/:id", () => import("../rooms/logbook/Logbook.tsx")),
 ];

@@ -8,6 +8,8 @@ export { type CardStop, type CardStops, cardStopsOf, type StopPlace } from "./ca
 export { type CautionsAt, cautionsAt } from "./cautionsAt.ts";
 export { type CutSheet, cutSheet, type SheetCut } from "./cutSheet.ts";
 export type { Measured } from "./doubtOf.ts";
+export { type DryingOf, type DryingThing, dryingOf, type LeftTogether } from "./dryingOf.ts";
+export { type DryingAct, dryingSets } from "./dryingSets.ts";
 export { type Emptying, emptySide } from "./emptySide.ts";
 export { expectedPrintOf } from "./expectedPrintOf.ts";
 export type {
@@ -87,6 +89,7 @@ export { type RecipeDoses, recipeDosesOf } from "./recipeDosesOf.ts";
 export { type RecipeFindingSaid, recipeFindingsOf } from "./recipeFindingsOf.ts";
 export { type RecipeTotal, recipeTotalOf } from "./recipeTotalOf.ts";
 export { type Rounds, roundsOf } from "./roundsOf.ts";
+export { type RunOfSheet, runsOfSheet } from "./runsOfSheet.ts";
 export { type AreaLight, type SceneRangeOf, sceneRangeOf } from "./sceneRangeOf.ts";
 export { type ChemicalFocus, type Sharp, type SharpOf, sharpOf } from "./sharpOf.ts";
 export { type SheetForCap, sheetForCap } from "./sheetForCap.ts";

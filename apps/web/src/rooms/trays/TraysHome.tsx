@@ -9,7 +9,7 @@ import "./TraysHome.css";
 
 /** The Trays room's door: the sheets that wait, and what goes on. */
 export default function TraysHome() {
-  const { waiting, inProcess } = useTrays();
+  const { waiting, inProcess, drying, dry } = useTrays();
   return (
     <Page title="Trays">
       <div className="Trays-Home">
@@ -36,6 +36,11 @@ export default function TraysHome() {
             </ul>
           </Section>
         )}
+        {drying + dry > 0 && (
+          <Section head="Drying" aside={dryingWords(drying, dry)}>
+            <Word to="/trays/drying">What hangs where</Word>
+          </Section>
+        )}
       </div>
     </Page>
   );
@@ -55,4 +60,8 @@ function Line({ line }: { readonly line: WaitingLine }) {
 
 function sheets(count: number): string {
   return count === 1 ? "1 sheet" : `${count} sheets`;
+}
+
+function dryingWords(drying: number, dry: number): string {
+  return [drying > 0 && `${sheets(drying)} drying`, dry > 0 && `${dry} dry`].filter(Boolean).join(", ");
 }

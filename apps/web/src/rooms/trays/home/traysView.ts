@@ -14,6 +14,9 @@ export interface TraysView {
   readonly waiting: readonly WaitingLine[];
   /** Lie in the trays, as far as their dates say. */
   readonly inProcess: readonly WaitingLine[];
+  /** How many hang, and how many were taken down dry and are still to be looked at. */
+  readonly drying: number;
+  readonly dry: number;
 }
 
 const most = 40;
@@ -50,5 +53,7 @@ export function traysView({
       .filter(({ state }) => state === "inProcess")
       .slice(0, most)
       .map(line),
+    drying: cards.filter(({ state }) => state === "drying").length,
+    dry: cards.filter(({ state }) => state === "dry").length,
   };
 }
