@@ -13,6 +13,7 @@ import { type Figure, keeps, type World } from "./promise.ts";
 import { run as slideToPaint } from "./slideToPaint.ts";
 import { run as sunPosition } from "./sunPosition.ts";
 import { run as terminal } from "./terminal.ts";
+import { run as timetable } from "./timetable.ts";
 
 const benches: Readonly<Record<string, (world: World) => Promise<readonly Figure[]>>> = {
   inputToLedger,
@@ -24,6 +25,7 @@ const benches: Readonly<Record<string, (world: World) => Promise<readonly Figure
   notebookInBrowser,
   terminal,
   sunPosition,
+  timetable,
 };
 
 export interface MainInput {

@@ -21,6 +21,8 @@ export interface ApartProblem {
   readonly pairs: readonly Pair[];
   /** The span that holds the distance of a pair, if any does. */
   readonly clash: (distance: number) => Span | undefined;
+  /** Of each two, one must hold. */
+  readonly either: readonly (readonly [Edge, Edge])[];
   /** The moment that is to come as early as can be. */
   readonly end: number;
   /** Only what ends before this is wanted. */
@@ -42,7 +44,7 @@ interface Branch {
   readonly times: Float64Array;
   readonly endS: number;
   /** The earliest clash, and when. */
-  readonly clash: { readonly pair: Pair; readonly span: Span; readonly atS: number };
+  readonly clash: { readonly either: readonly [Edge, Edge]; readonly atS: number };
   readonly added: Added | undefined;
 }
 
@@ -57,7 +59,8 @@ interface Added extends Edge {
  * two moments that clash, and branch into "the other way round" and "later"; the branch with the earliest end first. What
  * remains when no branch ends sooner is the best there is. Inner helper with positions, for it runs in a loop.
  */
-export function apartSearch({ count, edges, pairs, clash, end, before, branches }: ApartProblem): ApartAnswer {
+export function apartSearch(problem: ApartProblem): ApartAnswer {
+  const { count, edges, pairs, clash, either, end, before, branches } = problem;
   const out = Array.from({ length: count }, (_, from) => edges.filter((edge) => edge.from === from));
   const queue = new Int32Array(count);
   const queued = new Uint8Array(count);
@@ -118,16 +121,33 @@ export function apartSearch({ count, edges, pairs, clash, end, before, branches 
   }
 
   function firstClash(times: Float64Array): Branch["clash"] | undefined {
-    let first: Branch["clash"] | undefined;
+    let firstS = Infinity;
+    let pairOf: Pair | undefined;
+    let spanOf: Span | undefined;
     for (const pair of pairs) {
       const fromS = times[pair.from] ?? 0;
       const toS = times[pair.to] ?? 0;
       const atS = Math.max(fromS, toS);
-      if (first !== undefined && atS >= first.atS) continue;
+      if (atS >= firstS) continue;
       const span = clash(toS - fromS);
-      if (span !== undefined) first = { pair, span, atS };
+      if (span !== undefined) [firstS, pairOf, spanOf] = [atS, pair, span];
     }
-    return first;
+    let first: readonly [Edge, Edge] | undefined;
+    for (const choice of either) {
+      const [one, other] = choice;
+      if (holds(times, one) || holds(times, other)) continue;
+      const atS = Math.max(times[one.to] ?? 0, times[other.to] ?? 0);
+      if (atS < firstS) [firstS, first] = [atS, choice];
+    }
+    if (first === undefined && pairOf !== undefined && spanOf !== undefined) {
+      const { from, to } = pairOf;
+      const [low, high] = spanOf;
+      first = [
+        { from, to, least: high + 1 },
+        { from: to, to: from, least: 1 - low },
+      ];
+    }
+    return first && { either: first, atS: firstS };
   }
 
   const times = new Float64Array(count);
@@ -140,16 +160,15 @@ export function apartSearch({ count, edges, pairs, clash, end, before, branches 
     if (branch.endS >= wantedBefore) break;
     if (looked >= branches) return { times: best, proven: false, looked };
     looked += 1;
-    const { from, to } = branch.clash.pair;
-    const [first, last] = branch.clash.span;
-    const [later, sooner] = [
-      { from, to, least: last + 1, before: branch.added },
-      { from: to, to: from, least: 1 - first, before: branch.added },
-    ];
-    consider(branch.times.slice(), from, later);
-    consider(branch.times, to, sooner);
+    const [one, other] = branch.clash.either;
+    consider(branch.times.slice(), one.from, { ...one, before: branch.added });
+    consider(branch.times, other.from, { ...other, before: branch.added });
   }
   return { times: best, proven: true, looked };
+}
+
+function holds(times: Float64Array, { from, to, least }: Edge): boolean {
+  return (times[to] ?? 0) >= (times[from] ?? 0) + least;
 }
 
 const none: readonly Edge[] = [];

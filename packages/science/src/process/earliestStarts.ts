@@ -1,5 +1,5 @@
 import { requireInteger, requirePositive } from "../errors/require.ts";
-import { clashesOf, movesOf, requireSteps, type TrayStep } from "./traySteps.ts";
+import { clashesOf, movesOf, placesOf, requireSteps, type TrayStep } from "./traySteps.ts";
 
 export interface EarliestStartsInput {
   readonly steps: readonly TrayStep[];
@@ -28,15 +28,15 @@ export function earliestStarts({ steps, handS, sheets }: EarliestStartsInput): E
   requireSteps(steps, handS);
   requireInteger({ sheets });
   requirePositive({ sheets });
-  const moves = movesOf(steps);
-  const clashes = clashesOf(moves, handS);
-  const oneSheetS = moves.at(-1) ?? 0;
+  const clashes = clashesOf(steps, handS);
+  const places = placesOf(steps);
+  const oneSheetS = movesOf(steps).at(-1) ?? 0;
   const startsS = [0];
   // Sheets that are long through no longer matter to the next one.
   let nearest = 0;
   while (startsS.length < sheets) {
-    const bySpace = steps.map(({ timeS, sheets: places = 1 }) => {
-      const inItsPlace = startsS[startsS.length - places];
+    const bySpace = steps.map(({ timeS }, index) => {
+      const inItsPlace = startsS[startsS.length - (places[index] ?? 1)];
       return inItsPlace === undefined ? 0 : inItsPlace + timeS + handS;
     });
     let startS = Math.max(startsS.at(-1) ?? 0, ...bySpace);

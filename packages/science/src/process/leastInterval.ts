@@ -1,4 +1,4 @@
-import { clashesOf, movesOf, requireSteps, type TrayStep } from "./traySteps.ts";
+import { clashesOf, movesOf, placesOf, requireSteps, type TrayStep } from "./traySteps.ts";
 
 export interface LeastIntervalInput {
   readonly steps: readonly TrayStep[];
@@ -27,9 +27,10 @@ export interface LeastInterval {
 export function leastInterval({ steps, handS }: LeastIntervalInput): LeastInterval {
   requireSteps(steps, handS);
   const moves = movesOf(steps);
-  const clashes = clashesOf(moves, handS);
-  const places = steps.map(({ timeS, sheets = 1 }) => Math.ceil((timeS + handS) / sheets));
-  let intervalS = Math.max(handS, ...places);
+  const clashes = clashesOf(steps, handS);
+  const places = placesOf(steps);
+  const byPlace = steps.map(({ timeS }, index) => Math.ceil((timeS + handS) / (places[index] ?? 1)));
+  let intervalS = Math.max(handS, ...byPlace);
   // A clash with the m-th sheet ahead lasts until m Δ has left its span: from threshold to threshold.
   for (let clash = clashAt(clashes, intervalS); clash > 0; clash = clashAt(clashes, intervalS)) intervalS = clash;
   return { intervalS, oneSheetS: moves.at(-1) ?? 0 };

@@ -3,7 +3,7 @@ import { requireInteger, requirePositive } from "../errors/require.ts";
 import { apartSearch, type Edge, type Pair, type Span } from "./apartSearch.ts";
 import { earliestStarts } from "./earliestStarts.ts";
 import { leastInterval } from "./leastInterval.ts";
-import { clashesOf, movesOf, requireSteps, type WaitingTrayStep } from "./traySteps.ts";
+import { clashesOf, joined, movesOf, placesOf, requireSteps, sharedTrays, type WaitingTrayStep } from "./traySteps.ts";
 
 export interface OfferedPlanInput {
   readonly steps: readonly WaitingTrayStep[];
@@ -110,16 +110,17 @@ function ofFew(
 
 /** The best starts where nothing waits: a moment for each sheet. */
 function spacedStarts(steps: readonly WaitingTrayStep[], sheets: number, handS: number, endS: number) {
-  const moves = movesOf(steps);
-  const oneSheetS = moves.at(-1) ?? 0;
-  const clashes = clashesOf(moves, handS);
+  const oneSheetS = movesOf(steps).at(-1) ?? 0;
+  const clashes = clashesOf(steps, handS);
+  const places = placesOf(steps);
   const clash = (distance: number) => clashes.find(([first, last]) => first <= distance && distance <= last);
   const edges: Edge[] = [];
   const pairs: Pair[] = [];
   for (let from = 0; from < sheets; from += 1) {
     if (from + 1 < sheets) edges.push({ from, to: from + 1, least: handS });
-    for (const { timeS, sheets: places = 1 } of steps) {
-      if (from + places < sheets) edges.push({ from, to: from + places, least: timeS + handS });
+    for (const [index, { timeS }] of steps.entries()) {
+      const to = from + (places[index] ?? 1);
+      if (to < sheets) edges.push({ from, to, least: timeS + handS });
     }
     for (let to = from + 1; to < sheets; to += 1) pairs.push({ from, to });
   }
@@ -128,6 +129,7 @@ function spacedStarts(steps: readonly WaitingTrayStep[], sheets: number, handS: 
     edges,
     pairs,
     clash,
+    either: [],
     end: sheets - 1,
     before: endS - oneSheetS,
     branches: branchesForFew,
@@ -141,13 +143,16 @@ function withWaiting(steps: readonly WaitingTrayStep[], sheets: number, handS: n
   const at = (sheet: number, move: number) => sheet * moves + move;
   const edges: Edge[] = [];
   const pairs: Pair[] = [];
+  const either: [Edge, Edge][] = [];
+  const placesIn = placesOf(steps);
+  const shared = sharedTrays(steps);
   const clash = (distance: number): Span | undefined =>
     Math.abs(distance) < handS ? [1 - handS, handS - 1] : undefined;
   for (let sheet = 0; sheet < sheets; sheet += 1) {
     edges.push(...stays(steps, (move) => at(sheet, move)));
     for (let move = 0; move < moves; move += 1) {
       if (sheet + 1 < sheets) edges.push({ from: at(sheet, move), to: at(sheet + 1, move), least: handS });
-      const places = steps[move - 1]?.sheets ?? 1;
+      const places = placesIn[move - 1] ?? 1;
       if (move > 0 && sheet + places < sheets) {
         edges.push({ from: at(sheet, move), to: at(sheet + places, move - 1), least: handS });
       }
@@ -157,6 +162,14 @@ function withWaiting(steps: readonly WaitingTrayStep[], sheets: number, handS: n
         }
       }
     }
+    for (let other = sheet + 1; other < sheets; other += 1) {
+      for (const [later, earlier] of shared) {
+        either.push([
+          { from: at(other, earlier + 1), to: at(sheet, later), least: handS },
+          { from: at(sheet, later + 1), to: at(other, earlier), least: handS },
+        ]);
+      }
+    }
   }
   const count = sheets * moves;
   const { times, proven } = apartSearch({
@@ -164,6 +177,7 @@ function withWaiting(steps: readonly WaitingTrayStep[], sheets: number, handS: n
     edges,
     pairs,
     clash,
+    either,
     end: count - 1,
     before: endS,
     branches: branchesForFew,
@@ -193,28 +207,36 @@ function evenWaiting(
   let before = endS;
   let best: readonly (readonly number[])[] | undefined;
   let left = branchesForSpacings;
-  let intervalS = Math.max(handS, ...steps.map(({ timeS, sheets: places = 1 }) => Math.ceil((timeS + handS) / places)));
+  const places = placesOf(steps);
+  const shared = sharedTrays(steps);
+  let intervalS = Math.max(
+    handS,
+    ...steps.map(({ timeS }, index) => Math.ceil((timeS + handS) / (places[index] ?? 1))),
+  );
   for (; left > 0 && oneSheetS + (sheets - 1) * intervalS < before; intervalS += 1) {
     const spacingS = intervalS;
     const clash = (distance: number): Span | undefined => {
-      const ahead = Math.round(distance / spacingS);
-      const off = distance - ahead * spacingS;
-      return ahead >= 1 && Math.abs(off) < handS
+      const ahead = Math.max(1, Math.round(distance / spacingS));
+      return Math.abs(distance - ahead * spacingS) < handS
         ? [ahead * spacingS - handS + 1, ahead * spacingS + handS - 1]
         : undefined;
     };
     const pairs: Pair[] = [];
     for (let to = 1; to < moves; to += 1) for (let from = 0; from < to; from += 1) pairs.push({ from, to });
-    const inPlace = steps.map(({ sheets: places = 1 }, index) => ({
-      from: index + 1,
-      to: index,
-      least: handS - places * spacingS,
-    }));
+    const inPlace = places.map((room, index) => ({ from: index + 1, to: index, least: handS - room * spacingS }));
+    const ahead = Math.ceil((before + handS) / spacingS);
+    const either = shared.flatMap(([later, earlier]) =>
+      Array.from({ length: ahead }, (_, sheet): [Edge, Edge] => [
+        { from: earlier + 1, to: later, least: handS + (sheet + 1) * spacingS },
+        { from: later + 1, to: earlier, least: handS - (sheet + 1) * spacingS },
+      ]),
+    );
     const { times, looked } = apartSearch({
       count: moves,
       edges: [...stays(steps, (move) => move), ...inPlace],
       pairs,
       clash,
+      either,
       end: moves - 1,
       before: before - (sheets - 1) * spacingS,
       branches: Math.min(left, branchesForSpacing),
@@ -235,6 +257,8 @@ function oneByOne(
 ): readonly (readonly number[])[] | undefined {
   const done: (readonly number[])[] = [];
   const moves = steps.length + 1;
+  const places = placesOf(steps);
+  const shared = sharedTrays(steps);
   const longestS = steps.reduce((sum, { timeS, mayWaitUpToS = 0 }) => sum + timeS + mayWaitUpToS + handS, 0);
   for (let sheet = 0; sheet < sheets; sheet += 1) {
     // Moment 0 is the start of all; those of this sheet follow it.
@@ -242,7 +266,7 @@ function oneByOne(
     for (let move = 0; move < moves; move += 1) {
       const ahead = done.at(-1)?.[move];
       if (ahead !== undefined) edges.push({ from: 0, to: move + 1, least: ahead + handS });
-      const inItsPlace = move > 0 ? done[sheet - (steps[move - 1]?.sheets ?? 1)]?.[move] : undefined;
+      const inItsPlace = move > 0 ? done[sheet - (places[move - 1] ?? 1)]?.[move] : undefined;
       if (inItsPlace !== undefined) edges.push({ from: 0, to: move, least: inItsPlace + handS });
     }
     const firstS = done.at(-1)?.[0] ?? 0;
@@ -252,12 +276,19 @@ function oneByOne(
     );
     const clash = (distance: number) => spans.find(([first, last]) => first <= distance && distance <= last);
     const pairs = handS === 0 ? [] : Array.from({ length: moves }, (_, move) => ({ from: 0, to: move + 1 }));
+    const either = done.flatMap((ahead) =>
+      shared.map(([later, earlier]): [Edge, Edge] => [
+        { from: earlier + 2, to: 0, least: handS - (ahead[later] ?? 0) },
+        { from: 0, to: earlier + 1, least: (ahead[later + 1] ?? 0) + handS },
+      ]),
+    );
     const lastS = done.at(-1)?.at(-1) ?? 0;
     const { times } = apartSearch({
       count: moves + 1,
       edges,
       pairs,
       clash,
+      either,
       end: moves,
       before: lastS + longestS + 1,
       branches: branchesForOne,
@@ -266,15 +297,4 @@ function oneByOne(
     done.push([...times].slice(1));
   }
   return done;
-}
-
-/** Spans in rising order, those that touch as one. */
-function joined(spans: readonly [number, number][]): readonly Span[] {
-  const whole: [number, number][] = [];
-  for (const [first, last] of spans) {
-    const before = whole.at(-1);
-    if (before !== undefined && first <= before[1] + 1) before[1] = Math.max(before[1], last);
-    else whole.push([first, last]);
-  }
-  return whole;
 }

@@ -15,7 +15,9 @@ function leastIntervalByTrying(steps: readonly WaitingTrayStep[], handS: number)
   for (let intervalS = 1; ; intervalS += 1) {
     const sheets = Math.ceil((oneSheetS + handS) / intervalS) + 2;
     const startsS = Array.from({ length: sheets }, (_, index) => index * intervalS);
-    if (faultsOf(steps, handS, withoutWaiting(steps, startsS)).length === 0) return intervalS;
+    // Most fail at the second sheet already.
+    const sound = (few: number) => faultsOf(steps, handS, withoutWaiting(steps, startsS.slice(0, few))).length === 0;
+    if (sound(2) && sound(3) && sound(sheets)) return intervalS;
   }
 }
 
@@ -67,7 +69,7 @@ describe("leastInterval", () => {
           .slice(0, 7);
         expect(leastInterval({ steps: short, handS }).intervalS).toBe(leastIntervalByTrying(short, handS));
       }),
-      { ...seeded, numRuns: 60 },
+      { ...seeded, numRuns: 25 },
     );
   });
 
@@ -155,25 +157,28 @@ describe("offeredPlan", () => {
   });
 
   it("up to four sheets it ends as soon as any plan can [property; brute force over every second and every wait]", () => {
-    const small = fc.record({
-      steps: fc.array(
-        fc.record({
-          timeS: fc.integer({ min: 1, max: 7 }),
-          sheets: fc.constantFrom(1, 1, 2),
-          mayWaitUpToS: fc.constantFrom(0, 0, 1, 3),
-        }),
-        { minLength: 1, maxLength: 3 },
-      ),
-      handS: fc.integer({ min: 0, max: 3 }),
-      sheets: fc.integer({ min: 2, max: 4 }),
-    });
+    const small = fc.constantFrom(2, 3, 4).chain((sheets) =>
+      fc.record({
+        steps: fc.array(
+          fc.record({
+            timeS: fc.integer({ min: 1, max: 5 }),
+            sheets: fc.constantFrom(1, 1, 2),
+            mayWaitUpToS: fc.constantFrom(0, 0, 1, 3),
+            tray: fc.constantFrom(undefined, undefined, 1),
+          }),
+          { minLength: 1, maxLength: 5 - sheets },
+        ),
+        handS: fc.integer({ min: 0, max: 3 }),
+        sheets: fc.constant(sheets),
+      }),
+    );
     fc.assert(
       fc.property(small, ({ steps, handS, sheets }) => {
         const { endS, proven } = offeredPlan({ steps, handS, sheets });
         expect(proven).toBe(true);
         expect(soonestEndByTrying(steps, sheets, handS, endS + 1)).toBe(endS);
       }),
-      { ...seeded, numRuns: 120 },
+      { ...seeded, numRuns: 150 },
     );
   });
 
@@ -190,7 +195,7 @@ describe("offeredPlan", () => {
         const sound = (startsS: readonly number[]) => faultsOf(each, handS, withoutWaiting(each, startsS)).length === 0;
         const sooner = (startsS: readonly number[]): boolean => {
           if (startsS.length === sheets) return true;
-          for (let next = (startsS.at(-1) ?? 0) + Math.min(handS, 1); next + oneSheetS < endS; next += 1) {
+          for (let next = (startsS.at(-1) ?? 0) + handS; next + oneSheetS < endS; next += 1) {
             if (sound([...startsS, next]) && sooner([...startsS, next])) return true;
           }
           return false;
@@ -199,6 +204,19 @@ describe("offeredPlan", () => {
       }),
       { ...seeded, numRuns: 25 },
     );
+  });
+
+  it("acid and peroxide in two rounds: the second sheet comes to neither while the first is in it again [by hand: 20 s each, hands 5 s]", () => {
+    const round = [
+      { timeS: 20, tray: 1 },
+      { timeS: 20, tray: 2 },
+    ];
+    const twice = [...round, ...round];
+    // Sheet 1 has the acid from 0 to 20 and from 40 to 60: sheet 2 has not room to begin before 65.
+    expect(offeredPlan({ steps: twice, sheets: 2, handS: 5 }).endS).toBe(145);
+    expect(leastInterval({ steps: twice, handS: 5 }).intervalS).toBe(65);
+    const own = twice.map(({ timeS }) => ({ timeS }));
+    expect(offeredPlan({ steps: own, sheets: 2, handS: 5 }).endS).toBe(105);
   });
 
   it("a stop that may wait lets the second sheet follow sooner [by hand: 20, 8, 20 s, hands 5 s: 81 s still, 75 s with two seconds each]", () => {
