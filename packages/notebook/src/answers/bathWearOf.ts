@@ -1,6 +1,5 @@
+import { bathPrior, bathWear, type Half, type WearRange, type WearReason } from "@captray/science/chemistry";
 import type { Bath, BathRole } from "../records/index.ts";
-import { bathPriors, type Half } from "./bathPriors.ts";
-import { type StripSaid, spreadOf, wearGrid } from "./wearGrid.ts";
 
 /** Paper that went through a bath, and when. */
 export interface Passed {
@@ -9,7 +8,7 @@ export interface Passed {
   readonly sheets: number;
 }
 
-export interface BathWearInput {
+export interface BathWearOfInput {
   readonly bath: Bath;
   /** The moment it is asked of, ms since 1970. */
   readonly atMs: number;
@@ -17,174 +16,140 @@ export interface BathWearInput {
   readonly passed?: readonly Passed[];
 }
 
-/** A middle with its nine in ten. */
-export interface Spread {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-}
-
 export type BathVerdict = "use" | "longer" | "replace" | "over" | "discarded";
 
-export interface BathWear {
+export interface BathWearOf {
   readonly verdict: BathVerdict;
-  /** What it was good for and is not any more: why the verdict is what it is. */
-  readonly because: "fresh" | "age" | "area" | "lastHour" | "discarded" | "bubbles" | "lasts";
+  /** Why, the weightiest first. */
+  readonly reasons: readonly (WearReason | "lasts" | "volumeUnknown")[];
   readonly ageH: number | undefined;
   readonly areaM2: number;
   readonly sheets: number;
-  readonly strength: Spread;
+  readonly strength: WearRange;
   /** How many times longer the step takes now. */
-  readonly timeFactor: Spread;
-  /** Halvings so far by age and by paper, in the middle. */
-  readonly byAge: number;
-  readonly byArea: number;
+  readonly timeFactor: WearRange;
   /** When it is worn by half, if nothing more goes through; a last hour ends it before. */
-  readonly goodUntilMs: Spread | undefined;
-  /** Paper to come until it is worn by half, if it went through at once. */
-  readonly areaLeftM2: Spread | undefined;
+  readonly goodUntilMs: WearRange | undefined;
   readonly lastHourMs: number | undefined;
-  /** What its life rests on. */
-  readonly ground: Half["ground"];
-  /** What nobody wrote down; the spread then holds what it may be. */
-  readonly unknown: readonly ("age" | "volume")[];
-  /** The two halves as they are believed now. */
+  /** Square metres that halve it, and what its life rests on. */
+  readonly capacityM2: WearRange | undefined;
+  readonly ground: "prior" | "learnt" | "told";
+  /** The two halves as they are believed now; nothing for water. */
   readonly halves: { readonly halfLifeH: Half; readonly halfAreaM2L: Half } | undefined;
 }
 
-/** Worn by half: longer from here on; to be replaced half a halving later (assumed). */
-const worn = 1;
-const spent = 1.5;
 const hourMs = 3_600_000;
-/** Half a day and half a litre, give or take a factor, where nobody wrote it down. */
-const unknownAge = 0.5;
-const unknownVolumeL = 0.5;
+/** Of a bath whose volume nobody wrote down: half a litre, and more doubt (assumed). */
+const unknownVolume = { litres: 0.5, sdLn: 0.5 } as const;
+const nineInTen = 1.645;
+const whole: WearRange = { value: 1, low: 1, high: 1 };
 
 /**
  * How worn a bath is by its age and the paper that went through it, with doubt and reason, and what to do with it.
  *
- * Never by stoichiometry alone: a bath dies of age and gas first. Strips that were timed in it correct what is believed of its life.
+ * Its last hour, once passed, ends it whatever it has done. Strips that were timed in it correct what is believed of its life.
  */
-export function bathWearOf({ bath, atMs, passed = [] }: BathWearInput): BathWear {
-  const role = bath.role ?? "water";
-  const priors = bathPriors({ role, keptIn: bath.keptIn });
-  const through = [...passed, ...(bath.byHand ?? []).map(({ at, ...rest }) => ({ at: at.at, ...rest }))].filter(
-    ({ at }) => at <= atMs,
-  );
+export function bathWearOf({ bath, atMs, passed = [] }: BathWearOfInput): BathWearOf {
+  const { role = "water", volumeMl, mixedAt } = bath;
+  const through = passedBy(bath, passed, atMs);
   const areaM2 = through.reduce((sum, one) => sum + one.areaM2, 0);
   const sheets = through.reduce((sum, one) => sum + one.sheets, 0);
-  const ageH = bath.mixedAt && Math.max(0, (atMs - bath.mixedAt.at) / hourMs);
+  const ageH = mixedAt && Math.max(0, (atMs - mixedAt.at) / hourMs);
   const lastHourMs = bath.lastHourAt?.at;
   const common = { ageH, areaM2, sheets, lastHourMs };
-  if (priors === undefined) return lasting(common, bath);
-  const volumeL = bath.volumeMl === undefined ? unknownVolumeL : bath.volumeMl / 1000;
-  const first = { halfLifeH: bath.halfLifeH ?? priors.halfLifeH, halfAreaM2L: bath.halfAreaM2L ?? priors.halfAreaM2L };
-  const strips = stripsOf({ bath, through, volumeL });
-  const points = wearGrid({ ...first, strips });
-  const age = ageH ?? unknownAge * first.halfLifeH.value;
-  const areaM2L = areaM2 / volumeL;
-  const halvings = spreadOf(points, (one) => age / one.halfLifeH + areaM2L / one.halfAreaM2L);
-  const middle = spreadOf(points, ({ halfLifeH }) => halfLifeH).value;
-  const middleArea = spreadOf(points, ({ halfAreaM2L }) => halfAreaM2L).value;
-  const [byAge, byArea] = [age / middle, areaM2L / middleArea];
-  const goodUntilMs =
-    bath.mixedAt &&
-    spreadOf(points, (one) => {
-      const hours = Math.max(0, one.halfLifeH * (worn - areaM2L / one.halfAreaM2L));
-      return Math.min(lastHourMs ?? Number.MAX_SAFE_INTEGER, (bath.mixedAt?.at ?? 0) + hours * hourMs);
-    });
+  // Water does not wear: it is changed.
+  if (role === "water") {
+    return {
+      ...common,
+      verdict: bath.discardedAt ? "discarded" : "use",
+      reasons: ["lasts"],
+      strength: whole,
+      timeFactor: whole,
+      goodUntilMs: undefined,
+      capacityM2: undefined,
+      ground: "prior",
+      halves: undefined,
+    };
+  }
+  const litres = volumeMl === undefined ? unknownVolume.litres : volumeMl / 1000;
+  const { halfLifeH, halfAreaM2L } = halvesOf(bath, role);
+  const strips = stripsOf({ bath, through });
+  const wear = bathWear({
+    role,
+    ageH: ageH ?? null,
+    areaM2,
+    volumeL: litres,
+    halfLifeH,
+    halfAreaM2L:
+      volumeMl === undefined ? { ...halfAreaM2L, sdLn: Math.hypot(halfAreaM2L.sdLn, unknownVolume.sdLn) } : halfAreaM2L,
+    strips,
+    bubbles: bath.bubblesAt !== undefined && bath.bubblesAt.at <= atMs && bleaches.has(role),
+  });
+  const isOver = lastHourMs !== undefined && atMs >= lastHourMs;
+  const { wornInH } = wear;
+  const until = (hours: number) => Math.min(lastHourMs ?? Number.MAX_SAFE_INTEGER, atMs + hours * hourMs);
+  const capacity = wear.learnt.halfAreaM2L;
   return {
     ...common,
-    ...verdictOf({ bath, role, halvings: halvings.value, byAge, byArea, atMs }),
-    strength: { value: 2 ** -halvings.value, low: 2 ** -halvings.high, high: 2 ** -halvings.low },
-    timeFactor: { value: 2 ** halvings.value, low: 2 ** halvings.low, high: 2 ** halvings.high },
-    byAge,
-    byArea,
-    goodUntilMs,
-    areaLeftM2: spreadOf(points, (one) =>
-      Math.max(0, (worn - age / one.halfLifeH) * one.halfAreaM2L * volumeL - areaM2),
-    ),
-    ground: strips.length > 0 ? "learnt" : first.halfLifeH.ground,
-    unknown: [
-      ...(ageH === undefined ? (["age"] as const) : []),
-      ...(bath.volumeMl === undefined ? (["volume"] as const) : []),
+    verdict: bath.discardedAt ? "discarded" : isOver ? "over" : wear.verdict,
+    reasons: [
+      ...(isOver && !wear.reasons.includes("pastLastHour") ? (["pastLastHour"] as const) : []),
+      ...wear.reasons,
+      ...(volumeMl === undefined ? (["volumeUnknown"] as const) : []),
     ],
-    halves: strips.length === 0 ? first : learnt(points),
+    strength: wear.strength,
+    timeFactor: wear.timeFactor,
+    goodUntilMs:
+      wornInH === null
+        ? undefined
+        : { value: until(wornInH.value), low: until(wornInH.low), high: until(wornInH.high) },
+    capacityM2: {
+      value: capacity.value * litres,
+      low: capacity.value * litres * Math.exp(-nineInTen * capacity.sdLn),
+      high: capacity.value * litres * Math.exp(nineInTen * capacity.sdLn),
+    },
+    ground: strips.length > 0 ? "learnt" : (bath.halfLifeH?.ground ?? "prior"),
+    halves: strips.length > 0 ? wear.learnt : { halfLifeH, halfAreaM2L },
   };
-}
-
-function verdictOf(asked: {
-  readonly bath: Bath;
-  readonly role: BathRole;
-  readonly halvings: number;
-  readonly byAge: number;
-  readonly byArea: number;
-  readonly atMs: number;
-}): Pick<BathWear, "verdict" | "because"> {
-  const { bath, role, halvings, byAge, byArea, atMs } = asked;
-  if (bath.discardedAt) return { verdict: "discarded", because: "discarded" };
-  if (bath.lastHourAt && atMs >= bath.lastHourAt.at) return { verdict: "over", because: "lastHour" };
-  const because = byAge >= byArea ? "age" : "area";
-  // A longer first development does not undo a tired bath: it is richer in bromide besides, and nothing repairs it.
-  if (halvings >= (role === "firstDeveloper" ? worn : spent)) return { verdict: "replace", because };
-  const foams = bath.bubblesAt !== undefined && bath.bubblesAt.at <= atMs && bleaches.has(role);
-  if (foams) return { verdict: "replace", because: "bubbles" };
-  return halvings >= worn ? { verdict: "longer", because } : { verdict: "use", because: "fresh" };
 }
 
 const bleaches: ReadonlySet<BathRole> = new Set(["peroxide", "acidAndPeroxide"]);
 
+/** Hours in a full bottle that halve a bath; of the rest an open tray is supposed. Middles of common practice, no source. */
+const bottledH: Readonly<Record<ReturnType<typeof bathPrior>["keeps"], number | undefined>> = {
+  notAtAll: undefined,
+  doNotReturn: undefined,
+  days: 72,
+  weeks: 240,
+  months: 1440,
+};
+
+/** What is believed of a bath before its strips: as it was kept with it, or what is common practice. */
+function halvesOf(bath: Bath, role: BathRole): { readonly halfLifeH: Half; readonly halfAreaM2L: Half } {
+  const prior = bathPrior({ role });
+  const bottleH = bath.keptIn === "bottle" ? bottledH[prior.keeps] : undefined;
+  const half = ({ value, sdLn }: Half): Half => ({ value, sdLn });
+  return {
+    // In a bottle the life of the tray says nothing.
+    halfLifeH: bottleH === undefined ? half(bath.halfLifeH ?? prior.halfLifeH) : { ...prior.halfLifeH, value: bottleH },
+    halfAreaM2L: half(bath.halfAreaM2L ?? prior.halfAreaM2L),
+  };
+}
+
+function passedBy(bath: Bath, passed: readonly Passed[], atMs: number): readonly Passed[] {
+  const byHand = (bath.byHand ?? []).map(({ at, areaM2, sheets }) => ({ at: at.at, areaM2, sheets }));
+  return [...passed, ...byHand].filter(({ at }) => at <= atMs);
+}
+
 /** What the strips said: against the first of them, timed while the bath was fresh. */
-function stripsOf({
-  bath,
-  through,
-  volumeL,
-}: {
-  readonly bath: Bath;
-  readonly through: readonly Passed[];
-  readonly volumeL: number;
-}): readonly StripSaid[] {
+function stripsOf({ bath, through }: { readonly bath: Bath; readonly through: readonly Passed[] }) {
   const { mixedAt, strips = [] } = bath;
   const [fresh, ...later] = strips.toSorted((a, b) => a.at.at - b.at.at);
   if (mixedAt === undefined || fresh === undefined) return [];
-  const stateAt = (at: number) => ({
-    ageH: Math.max(0, (at - mixedAt.at) / hourMs),
-    areaM2L: through.filter((one) => one.at <= at).reduce((sum, { areaM2 }) => sum + areaM2, 0) / volumeL,
-  });
-  const begun = stateAt(fresh.at.at);
-  return later.map(({ at, timeS }) => {
-    const now = stateAt(at.at);
-    return {
-      ageH: now.ageH - begun.ageH,
-      areaM2L: now.areaM2L - begun.areaM2L,
-      halvings: Math.max(0, Math.log2(timeS / fresh.timeS)),
-    };
-  });
-}
-
-function learnt(points: ReturnType<typeof wearGrid>): NonNullable<BathWear["halves"]> {
-  const half = (of: (point: (typeof points)[number]) => number): Half => {
-    const ln = spreadOf(points, (point) => Math.log(of(point)));
-    return { value: Math.exp(ln.value), sdLn: (ln.high - ln.low) / (2 * 1.645), ground: "learnt" };
-  };
-  return { halfLifeH: half(({ halfLifeH }) => halfLifeH), halfAreaM2L: half(({ halfAreaM2L }) => halfAreaM2L) };
-}
-
-/** Water does not wear: it is changed. */
-function lasting(common: Pick<BathWear, "ageH" | "areaM2" | "sheets" | "lastHourMs">, bath: Bath): BathWear {
-  const one = { value: 1, low: 1, high: 1 };
-  return {
-    ...common,
-    verdict: bath.discardedAt ? "discarded" : "use",
-    because: bath.discardedAt ? "discarded" : "lasts",
-    strength: one,
-    timeFactor: one,
-    byAge: 0,
-    byArea: 0,
-    goodUntilMs: undefined,
-    areaLeftM2: undefined,
-    ground: "prior",
-    unknown: [],
-    halves: undefined,
-  };
+  const paperAt = (at: number) => through.filter((one) => one.at <= at).reduce((sum, { areaM2 }) => sum + areaM2, 0);
+  return later.map(({ at, timeS }) => ({
+    ageH: Math.max(0, (at.at - fresh.at.at) / hourMs),
+    areaM2: paperAt(at.at) - paperAt(fresh.at.at),
+    timeFactor: timeS / fresh.timeS,
+  }));
 }

@@ -1,9 +1,9 @@
 import type { Bath } from "../records/index.ts";
-import { type BathWear, bathWearOf, type Passed } from "./bathWearOf.ts";
+import { type BathWearOf, bathWearOf, type Passed } from "./bathWearOf.ts";
 
 export interface BathOnHand {
   readonly bath: Bath;
-  readonly wear: BathWear;
+  readonly wear: BathWearOf;
   /** It may go into a run: neither discarded nor past its last hour. */
   readonly isOffered: boolean;
   /** Holds peroxide that was mixed for one sitting: when that ends it is discarded, open. */

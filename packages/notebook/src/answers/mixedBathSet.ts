@@ -1,5 +1,5 @@
+import { bathPrior, type Half } from "@captray/science/chemistry";
 import type { Bath, FieldSet, Json, Moment, RecordId } from "../records/index.ts";
-import { bathPriors, type Half } from "./bathPriors.ts";
 import { bathWearOf, type Passed } from "./bathWearOf.ts";
 import type { Mixing, MixingAsked } from "./mixingTypes.ts";
 
@@ -15,8 +15,6 @@ export interface MixedBathInput {
 }
 
 const hourMs = 3_600_000;
-/** Peroxide that stands alone meets the acid of the sheets: it is not kept overnight either (assumed). */
-const peroxideAloneH = 12;
 /** One mix is not the next: added to what was learnt, in the logarithm (assumed). */
 const betweenMixes = 0.3;
 
@@ -24,7 +22,7 @@ const betweenMixes = 0.3;
 export function mixedBathSet(input: MixedBathInput): FieldSet {
   const { asked, mixing, name, recipeId, now } = input;
   const { role, wants, volumeMl } = asked;
-  const lastHours = mixing.lastHours ?? (role === "peroxide" ? peroxideAloneH : undefined);
+  const { lastHours } = mixing;
   const halves = halvesFor(input);
   const holds = wants.map(({ what, percentWv }) => ({ what, ...(percentWv !== undefined && { percentWv }) }));
   return {
@@ -38,19 +36,23 @@ export function mixedBathSet(input: MixedBathInput): FieldSet {
     mixedAt: { ...now },
     ...(lastHours !== undefined && { lastHourAt: { ...now, at: now.at + lastHours * hourMs } }),
     keptIn: "tray",
-    ...(halves && { halfLifeH: { ...halves.halfLifeH }, halfAreaM2L: { ...halves.halfAreaM2L } }),
+    ...halves,
     createdAt: { ...now },
   };
 }
 
 /** What is believed of it: learnt of the latest bath of the same role that had its strips, or what is common practice. */
-function halvesFor({ asked, baths, passedBy, now }: MixedBathInput): ReturnType<typeof bathPriors> {
+function halvesFor({ asked, baths, passedBy, now }: MixedBathInput): Pick<Bath, "halfLifeH" | "halfAreaM2L"> {
   const { role } = asked;
+  if (role === "water") return {};
   const learnt = baths
     .filter((one) => one.role === role && (one.strips?.length ?? 0) > 1 && one.removedAt === undefined)
     .sort((a, b) => (b.mixedAt?.at ?? 0) - (a.mixedAt?.at ?? 0))[0];
   const halves = learnt && bathWearOf({ bath: learnt, atMs: now.at, passed: passedBy?.(learnt) ?? [] }).halves;
-  if (halves === undefined) return bathPriors({ role });
-  const wider = (half: Half): Half => ({ ...half, sdLn: Math.hypot(half.sdLn, betweenMixes) });
+  if (halves === undefined) {
+    const { halfLifeH, halfAreaM2L } = bathPrior({ role });
+    return { halfLifeH: { ...halfLifeH, ground: "prior" }, halfAreaM2L: { ...halfAreaM2L, ground: "prior" } };
+  }
+  const wider = ({ value, sdLn }: Half) => ({ value, sdLn: Math.hypot(sdLn, betweenMixes), ground: "learnt" as const });
   return { halfLifeH: wider(halves.halfLifeH), halfAreaM2L: wider(halves.halfAreaM2L) };
 }

@@ -1,29 +1,24 @@
 import {
-  type BathStrengths,
-  cautionsFor,
+  type BathPart,
+  bathPours,
+  bathPrior,
   dilutePlus,
-  type Held,
   type MixAnswer,
   type MixCompany,
+  type MixInput,
   mix,
-  peroxideStrength,
-  readRatio,
+  type ReadStrength,
+  readStrength,
+  type StrengthBasis,
   type Substance,
 } from "@captray/science/chemistry";
-import { OutOfDomain } from "@captray/science/errors";
+import { messageOf, OutOfDomain } from "@captray/science/errors";
 import type { StockKind } from "../records/index.ts";
 import { mixingSteps } from "./mixingSteps.ts";
-import type {
-  Mixing,
-  MixingAsked,
-  MixingPour,
-  MixingReached,
-  MixingReading,
-  StockAsked,
-  Wanted,
-} from "./mixingTypes.ts";
+import type { Mixing, MixingAsked, MixingPour, MixingReading, StockAsked, Wanted } from "./mixingTypes.ts";
+import { unread } from "./unread.ts";
 
-/** Of which jar or bottle a substance is taken; for what is not here the tool works out no amounts. */
+/** Of which jar or bottle a substance is taken; of what is not here the tool works out no amounts. */
 const takenFrom: Readonly<Record<string, StockKind>> = {
   h2o2: "peroxide",
   acetic: "acetic",
@@ -31,14 +26,6 @@ const takenFrom: Readonly<Record<string, StockKind>> = {
   sulfite: "sulfite",
   metol: "developer",
   hydroquinone: "developer",
-  fixer: "fixer",
-};
-
-const substanceOf: Readonly<Partial<Record<StockKind, Substance>>> = {
-  peroxide: "h2o2",
-  acetic: "acetic",
-  citric: "citric",
-  sulfite: "sulfite",
   fixer: "fixer",
 };
 
@@ -50,10 +37,7 @@ const companyOf: Readonly<Partial<Record<StockKind, MixCompany>>> = {
   fixer: "fixer",
 };
 
-/** Weights of a recipe are those of the dry salt. */
-const dryFormula: Readonly<Partial<Record<StockKind, string>>> = { citric: "C6H8O7", sulfite: "Na2SO3" };
-
-const roomSubstances: Readonly<Record<MixCompany, Substance>> = {
+const substanceOf: Readonly<Record<MixCompany, Substance>> = {
   peroxide: "h2o2",
   acetic: "acetic",
   citric: "citric",
@@ -66,14 +50,28 @@ const roomSubstances: Readonly<Record<MixCompany, Substance>> = {
   alcohol: "alcohol",
 };
 
+/** Weights of a recipe are those of the dry salt. */
+const dryFormula: Readonly<Partial<Record<StockKind, string>>> = { citric: "C6H8O7", sulfite: "Na2SO3" };
+
+/** What cautions know of a maker's stock. */
+const holdsOf: Readonly<Partial<Record<StockKind, readonly Substance[]>>> = {
+  developer: ["metol", "hydroquinone"],
+  fixer: ["fixer"],
+};
+
+/** Up to here grams in 100 g and in 100 mL differ by less than 2 %: a bare figure is taken for the latter, and said so. */
+const askedAbove = 6;
+/** Peroxide that stands alone meets the acid of the sheets: it is not kept overnight either (assumed). */
+const peroxideAloneH = 12;
+
 /**
  * What to weigh and pour for one bath of a recipe from the jars and bottles a person has: amounts, order, cautions, strengths reached.
  *
- * What can be read in two ways is asked about with both results; what must not be mixed is refused with a safer way.
+ * What can be read in two ways is asked about with all results; what must not be mixed is refused with a safer way.
  */
 export function mixingFor(asked: MixingAsked): Mixing {
   const { wants, stocks } = asked;
-  const strange = wants.find(({ what }) => !(what in takenFrom));
+  const strange = wants.find(({ what }) => !Object.hasOwn(takenFrom, what));
   if (strange !== undefined) return { kind: "notHere", what: strange.what };
   const kinds = [...new Set(wants.map(({ what }) => takenFrom[what] as StockKind))];
   const parts: Part[] = [];
@@ -91,9 +89,8 @@ export function mixingFor(asked: MixingAsked): Mixing {
 interface Part {
   readonly kind: "part";
   readonly stock: StockAsked;
+  readonly part: BathPart;
   readonly answer: MixAnswer;
-  readonly pour: MixingPour;
-  readonly share: number | undefined;
 }
 
 interface PartAsked {
@@ -105,153 +102,174 @@ interface PartAsked {
 
 /** One substance: its amount, or what is still to be asked. */
 function partOf(one: PartAsked): Part | Exclude<Mixing, { kind: "mix" }> {
-  const { asked, kinds, stock, want } = one;
-  const { what, name, strength, ratioText, formula } = stock;
+  const { asked, stock, want } = one;
+  const { what, name, formula } = stock;
   const { volumeMl } = asked;
-  const company = [
-    ...kinds.flatMap((kind) => (kind === what ? [] : [companyOf[kind]])),
-    ...(asked.room ?? []).filter((each) => each !== companyOf[what]),
-  ].flatMap((each) => (each === undefined ? [] : [each]));
-  try {
-    if (what === "developer" || what === "fixer") {
-      if (ratioText === undefined || ratioText.trim() === "") return { kind: "needs", what, need: "ratio" };
-      const read = readRatio({ text: ratioText });
-      if (read.kind === "ask") {
-        const readings = read.readings.map(({ text, meaning, parts }) => ({
-          ratioText: text,
-          meaning,
-          stockMl: dilutePlus({ parts, volumeMl }).stockMl,
-        }));
-        return { kind: "ask", what, asks: "ratio", said: ratioText.trim(), readings };
-      }
-      const answer = mix({ ratio: { text: ratioText, volumeMl }, with: company });
-      const amountMl = amountMlIn(answer);
-      return { kind: "part", stock, answer, pour: { what, name, amountMl }, share: amountMl / volumeMl };
-    }
-    if (want.percentWv === undefined) return { kind: "needs", what, need: "wanted" };
-    const dry = dryFormula[what];
-    if (dry !== undefined && strength === undefined) {
-      if (formula === undefined) return { kind: "needs", what, need: "formula" };
-      const weigh = { formula: dry, gramsPerL: want.percentWv * 10, volumeMl, have: formula };
-      const answer = mix({ weigh, with: company });
-      return { kind: "part", stock, answer, pour: { what, name, amountG: amountGIn(answer) }, share: undefined };
-    }
-    if (strength === undefined) return { kind: "needs", what, need: "strength" };
-    const answer = mix({
-      strength: {
-        what: what === "sulfite" ? "Na2SO3" : what,
-        have: { value: strength.value, ...(strength.basis && { basis: strength.basis }) },
-        want: { value: want.percentWv, basis: "percentWv" },
-        volumeMl,
+  const label = stock.label?.trim() ?? "";
+  const isConcentrate = what === "developer" || what === "fixer";
+  const dry = dryFormula[what];
+  if (!isConcentrate && want.percentWv === undefined) return { kind: "needs", what, need: "wanted" };
+  const percentWv = want.percentWv ?? 0;
+  if (dry !== undefined && label === "") {
+    if (formula === undefined) return { kind: "needs", what, need: "formula" };
+    const gramsPerL = percentWv * 10;
+    return mixed(
+      one,
+      { weigh: { formula: dry, gramsPerL, volumeMl, have: formula } },
+      {
+        kind: "solid",
+        what: dry,
+        gramsPerL,
+        have: formula,
       },
-      with: company,
-    });
-    return { kind: "part", stock, answer, pour: { what, name, amountMl: amountMlIn(answer) }, share: undefined };
+    );
+  }
+  if (label === "") return { kind: "needs", what, need: isConcentrate ? "ratio" : "strength" };
+  const read = readStrength({ text: label, what });
+  if (isConcentrate) {
+    if (read.kind === "askRatio") return ratioAsked(what, label, read, volumeMl);
+    if (read.kind !== "ratio") return { kind: "unreadable", what, said: label, wanted: "ratio" };
+    const holds = holdsOf[what] ?? [];
+    const text = `1+${read.parts}`;
+    return mixed(one, { ratio: { text, volumeMl } }, { kind: "stock", name, parts: read.parts, holds });
+  }
+  if (read.kind === "askBasis") {
+    const value = read.readings[0]?.value ?? 0;
+    if (value > askedAbove) return basisAsked({ what, label, read, percentWv, volumeMl });
+    return strong(one, { value }, percentWv);
+  }
+  if (read.kind !== "strength") return { kind: "unreadable", what, said: label, wanted: "strength" };
+  return strong(one, { value: read.value, basis: read.basis }, percentWv);
+}
+
+/** A stock of a stated strength. */
+function strong(
+  one: PartAsked,
+  have: { readonly value: number; readonly basis?: StrengthBasis },
+  percentWv: number,
+): ReturnType<typeof partOf> {
+  const what = dryFormula[one.stock.what] ?? one.stock.what;
+  const want = { value: percentWv, basis: "percentWv" } as const;
+  return mixed(
+    one,
+    { strength: { what, have, want, volumeMl: one.asked.volumeMl } },
+    {
+      kind: "solution",
+      what,
+      want,
+      have: { value: have.value, basis: have.basis ?? "percentWv" },
+    },
+  );
+}
+
+/** Asks the science for one part, in the company of the others and of the room. */
+function mixed({ asked, kinds, stock }: PartAsked, way: MixInput, part: BathPart): ReturnType<typeof partOf> {
+  const own = companyOf[stock.what];
+  const company = [...kinds.map((kind) => companyOf[kind]), ...(asked.room ?? [])].flatMap((each) =>
+    each === undefined || each === own ? [] : [each],
+  );
+  try {
+    return { kind: "part", stock, part, answer: mix({ ...way, with: company }) };
   } catch (fault) {
     if (!(fault instanceof OutOfDomain)) throw fault;
-    if (fault.code !== "basisMissing" || strength === undefined) return { kind: "refused", fault };
-    return {
-      kind: "ask",
-      what,
-      asks: "basis",
-      said: `${strength.value} %`,
-      readings: basisReadings({ what, value: strength.value, percentWv: want.percentWv ?? 0, volumeMl }),
-    };
+    const { code, facts, key } = fault;
+    const { message, hint } = messageOf({ code, facts, key });
+    return { kind: "refused", what: stock.what, code, message, way: hint };
   }
 }
 
+function ratioAsked(
+  what: StockKind,
+  said: string,
+  { readings }: Extract<ReadStrength, { kind: "askRatio" }>,
+  volumeMl: number,
+): Mixing & { readonly kind: "ask" } {
+  return {
+    kind: "ask",
+    what,
+    asks: "ratio",
+    said,
+    readings: readings.map(({ text, meaning, parts }) => ({
+      label: text,
+      meaning,
+      stockMl: volumeMl > 0 ? dilutePlus({ parts, volumeMl }).stockMl : undefined,
+    })),
+  };
+}
+
+const basisWords: Readonly<Record<StrengthBasis, string>> = {
+  percentWw: "% w/w",
+  percentWv: "% w/v",
+  gramsPerL: "g/L",
+  molar: "M",
+  volumes: "vol",
+};
+
 /** What a bare figure may mean, each with what it would pour. */
-function basisReadings(asked: {
+function basisAsked(asked: {
   readonly what: StockKind;
-  readonly value: number;
+  readonly label: string;
+  readonly read: Extract<ReadStrength, { kind: "askBasis" }>;
   readonly percentWv: number;
   readonly volumeMl: number;
-}): readonly MixingReading[] {
-  const { what, value, percentWv, volumeMl } = asked;
-  const bases = what === "peroxide" ? (["percentWw", "percentWv", "volumes"] as const) : (["percentWv"] as const);
-  return bases.flatMap((basis): MixingReading[] => {
-    try {
-      const has = what === "peroxide" ? peroxideStrength({ value, basis }).percentWv : value;
-      return [{ basis, percentWv: has, stockMl: has < percentWv ? undefined : (volumeMl * percentWv) / has }];
-    } catch (fault) {
-      // Stronger than any peroxide of a darkroom: it cannot be meant so.
-      if (fault instanceof OutOfDomain) return [];
-      throw fault;
-    }
-  });
+}): Mixing & { readonly kind: "ask" } {
+  const { what, label, read, percentWv, volumeMl } = asked;
+  return {
+    kind: "ask",
+    what,
+    asks: "basis",
+    said: label,
+    readings: read.readings.flatMap(({ basis, value, percentWv: known }): MixingReading[] => {
+      const has = known ?? (what !== "peroxide" && basis === "percentWv" ? value : undefined);
+      // Peroxide stronger than any of a darkroom cannot be meant, and of acids no density is known.
+      if (has === undefined) return [];
+      const stockMl = has < percentWv || !(volumeMl > 0) ? undefined : (volumeMl * percentWv) / has;
+      return [{ label: `${value} ${basisWords[basis]}`, meaning: basis, percentWv: has, stockMl }];
+    }),
+  };
 }
 
 /** All substances in one bath: water is what the stocks leave. */
 function together(asked: MixingAsked, parts: readonly Part[]): Mixing {
-  const { volumeMl, room, seen = [] } = asked;
-  const stocksMl = parts.reduce((sum, { pour }) => sum + ("amountMl" in pour ? pour.amountMl : 0), 0);
+  const { volumeMl, room, seen = [], role } = asked;
+  const stocksMl = parts.reduce((sum, { answer }) => sum + (amountMlIn(answer) ?? 0), 0);
   if (stocksMl > volumeMl * (1 + 1e-9)) return { kind: "noRoom", stocksMl, volumeMl };
-  const waterMl = Math.max(0, volumeMl - stocksMl);
-  const pours: MixingPour[] = [{ what: "water", name: "water", amountMl: waterMl }, ...parts.map(({ pour }) => pour)];
-  const bottles = parts.flatMap(({ stock, answer }) => heldInBottle(stock, answer));
-  const beside = room?.map((each) => roomSubstances[each]);
-  const cautions = cautionsFor({ held: bottles, act: "mix", seen, ...(beside && { beside }) });
-  const hours = parts.flatMap(({ answer }) =>
-    answer.warnings.flatMap((warning) => (warning.kind === "lastHour" ? [warning.hours] : [])),
-  );
+  const beside = room?.map((each) => substanceOf[each]);
+  const bath = bathPours({ volumeMl, parts: parts.map(({ part }) => part), ...(beside && { beside }) });
+  if (bath.kind === "refused") {
+    const { code, message, way, part } = bath;
+    return { kind: "refused", what: part === null ? undefined : parts[part]?.stock.what, code, message, way };
+  }
+  const pours = parts.map(({ stock: { what, name }, answer }): MixingPour => {
+    const amountMl = amountMlIn(answer);
+    return amountMl === undefined ? { what, name, amountG: amountGIn(answer) } : { what, name, amountMl };
+  });
+  const cautions = unread({ cautions: bath.cautions, seen });
+  const mixedLast = bath.advice.includes("lastHour") ? bathPrior({ role: "acidAndPeroxide" }).lastHourH : null;
   return {
     kind: "mix",
-    pours,
-    steps: mixingSteps({ volumeMl, waterMl, pours: parts.map(({ pour }) => pour), cautions }),
-    reached: parts.map(reachedBy),
+    pours: [{ what: "water", name: "water", amountMl: bath.waterMl }, ...pours],
+    steps: mixingSteps({ volumeMl, waterMl: bath.waterMl, pours, cautions }),
+    reached: parts.map(({ stock: { what, name }, answer }) => ({
+      what,
+      name,
+      strengths: answer.strengths ?? undefined,
+      share: answer.strengths === null ? (amountMlIn(answer) ?? 0) / volumeMl : undefined,
+      naiveMl: answer.naiveMl ?? undefined,
+      classes: answer.classes,
+    })),
     warnings: parts
       .flatMap(({ answer }) => answer.warnings)
       .filter((one, place, all) => all.findIndex((other) => other.kind === one.kind) === place),
     cautions,
-    held: parts.flatMap(({ stock, answer }) => heldInBath(stock, answer.strengths)),
-    lastHours: hours.length === 0 ? undefined : Math.min(...hours),
+    held: bath.holds,
+    lastHours: mixedLast ?? (role === "peroxide" ? peroxideAloneH : undefined),
   };
 }
 
-function reachedBy({ stock, answer, share }: Part): MixingReached {
-  return {
-    what: stock.what,
-    name: stock.name,
-    strengths: answer.strengths ?? undefined,
-    share,
-    naiveMl: answer.naiveMl ?? undefined,
-    classes: answer.classes,
-  };
-}
-
-/** While mixing the bottle is in the hand. */
-function heldInBottle(stock: StockAsked, answer: MixAnswer): readonly Held[] {
-  const { what, strength } = stock;
-  if (what === "developer") return [{ substance: "metol" }, { substance: "hydroquinone" }];
-  const substance = substanceOf[what];
-  if (substance === undefined) return [];
-  if (strength === undefined || answer.strengths === null) return [{ substance }];
-  if (what !== "peroxide") return [{ substance, percentWw: Math.min(100, weightShare(strength, answer)) }];
-  const basis = strength.basis === "gramsPerL" ? "percentWv" : (strength.basis ?? "percentWv");
-  const value = strength.basis === "gramsPerL" ? strength.value / 10 : strength.value;
-  return [{ substance, percentWw: peroxideStrength({ value, basis }).percentWw }];
-}
-
-/** Grams in 100 ml of a bottle, which are never fewer than grams in 100 g of it. */
-function weightShare(strength: NonNullable<StockAsked["strength"]>, { strengths, pours }: MixAnswer): number {
-  if (strength.basis === undefined || strength.basis === "percentWv") return strength.value;
-  const pour = pours.find((one) => one.what !== "water" && "amountMl" in one);
-  const total = pours.reduce((sum, one) => sum + ("amountMl" in one ? one.amountMl : 0), 0);
-  const amount = pour !== undefined && "amountMl" in pour ? pour.amountMl : total;
-  return ((strengths?.percentWv ?? 0) * total) / amount;
-}
-
-function heldInBath(stock: StockAsked, strengths: BathStrengths | null): readonly Held[] {
-  const { what } = stock;
-  if (what === "developer") return [{ substance: "metol" }, { substance: "hydroquinone" }];
-  const substance = substanceOf[what];
-  if (substance === undefined) return [];
-  return [{ substance, ...(strengths && { percentWw: strengths.percentWw ?? Math.min(100, strengths.percentWv) }) }];
-}
-
-function amountMlIn({ pours }: MixAnswer): number {
+function amountMlIn({ pours }: MixAnswer): number | undefined {
   const pour = pours.find(({ what }) => what !== "water");
-  return pour !== undefined && "amountMl" in pour ? pour.amountMl : 0;
+  return pour !== undefined && "amountMl" in pour ? pour.amountMl : undefined;
 }
 
 function amountGIn({ pours }: MixAnswer): number {

@@ -1,16 +1,20 @@
-import type { BathStrengths, Held, MixCompany, MixWarning, ShownCaution } from "@captray/science/chemistry";
-import type { OutOfDomain } from "@captray/science/errors";
-import type { BathRole, StockKind, StrengthBasis } from "../records/index.ts";
+import type {
+  BathStrengths,
+  Held,
+  MixCompany,
+  MixWarning,
+  ShownCaution,
+  StrengthBasis,
+} from "@captray/science/chemistry";
+import type { BathRole, StockKind } from "../records/index.ts";
 
-/** What stands in the jar or bottle, as it was said; what was not said is asked for. */
+/** A jar or a bottle, as its label says it; what was not said is asked for. */
 export interface StockAsked {
   readonly what: StockKind;
   readonly name: string;
-  /** The figure on the label; without a basis a bare per cent. */
-  readonly strength?: { readonly value: number; readonly basis?: StrengthBasis | undefined } | undefined;
-  /** 1+4 as written; 1:5 is asked about. */
-  readonly ratioText?: string | undefined;
-  /** Which salt is in the jar. */
+  /** Of a liquid its strength, of a concentrate its ratio: 12 % w/w, 20 vol, 1+4. */
+  readonly label?: string | undefined;
+  /** Of a powder which salt is in the jar. */
   readonly formula?: string | undefined;
 }
 
@@ -29,7 +33,7 @@ export interface MixingAsked {
   /** What else is in the room; left out: nobody said. */
   readonly room?: readonly MixCompany[] | undefined;
   /** Cautions read earlier in this sitting. */
-  readonly seen?: readonly string[];
+  readonly seen?: readonly string[] | undefined;
 }
 
 export type MixingPour =
@@ -68,7 +72,7 @@ export type Mixing =
       readonly warnings: readonly MixWarning[];
       /** For the whole of it, `help` last. */
       readonly cautions: readonly ShownCaution[];
-      /** What the bath holds, for the cautions of the trays. */
+      /** What the bath holds at the strengths really reached. */
       readonly held: readonly Held[];
       readonly lastHours: number | undefined;
     }
@@ -78,7 +82,7 @@ export type Mixing =
       readonly what: StockKind;
       readonly need: "stock" | "strength" | "ratio" | "formula" | "wanted";
     }
-  /** What was said means two things: both are worked out, none is taken. */
+  /** What was said means two things: each is worked out, none is taken. */
   | {
       readonly kind: "ask";
       readonly what: StockKind;
@@ -86,12 +90,31 @@ export type Mixing =
       readonly said: string;
       readonly readings: readonly MixingReading[];
     }
-  | { readonly kind: "refused"; readonly fault: OutOfDomain }
+  | {
+      readonly kind: "unreadable";
+      readonly what: StockKind;
+      readonly said: string;
+      readonly wanted: "ratio" | "strength";
+    }
+  /** Dangerous, or not possible: with a safer way. */
+  | {
+      readonly kind: "refused";
+      readonly what: StockKind | undefined;
+      readonly code: string;
+      readonly message: string;
+      readonly way: string;
+    }
   /** The stocks together are more than the bath: they are too weak for it. */
   | { readonly kind: "noRoom"; readonly stocksMl: number; readonly volumeMl: number }
   /** The tool works out no amounts for it. */
   | { readonly kind: "notHere"; readonly what: string };
 
-export type MixingReading =
-  | { readonly ratioText: string; readonly meaning: "oneWith" | "oneIn"; readonly stockMl: number }
-  | { readonly basis: StrengthBasis; readonly percentWv: number; readonly stockMl: number | undefined };
+/** One thing a label may mean: how it is then written, and what it would pour. */
+export interface MixingReading {
+  readonly label: string;
+  readonly meaning: "oneWith" | "oneIn" | StrengthBasis;
+  /** Of a strength the same as g in 100 mL. */
+  readonly percentWv?: number | undefined;
+  /** Nothing where it would be too weak for the bath. */
+  readonly stockMl: number | undefined;
+}
