@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { link, moment, notNegative, number, positive, typedText } from "./fields.ts";
+import { count, link, moment, notNegative, number, positive, typedText } from "./fields.ts";
 import { plainJson } from "./plainJson.ts";
 import { bathRoles } from "./recipe.ts";
 import { type RecordFrom, record } from "./record.ts";
@@ -77,6 +77,10 @@ export const run = record("run", {
         code: typedText,
         sheetIds: z.array(link).check(z.maxLength(50)),
         pieces: z.array(z.strictObject({ sheetId: link, letter: typedText })).check(z.maxLength(50)),
+        /** Of its own where it is another than the run's: a negative among positives. */
+        recipeId: link,
+        recipe: plainJson({ most: 100_000 }),
+        recipeThen: plainJson({ most: 100_000 }),
         /** When it is to go into the first bath, in seconds of the run. */
         plannedStartS: notNegative,
         /** Which sheet was which when several left the wash together: asked, and answered. */
@@ -85,6 +89,17 @@ export const run = record("run", {
     },
     /** Everything that was pressed, and when the program was gone. */
     events: { most: mostRunEvents, fields: { event } },
+    /** Times that were put right afterwards: how long that stay really was. What was pressed stays as it came. */
+    edits: {
+      fields: {
+        laneId: link,
+        /** The place of the step in the recipe, from 0, and the how-manieth time. */
+        at: count,
+        round: count,
+        actualS: notNegative,
+        editedAt: moment,
+      },
+    },
     /** What the thermometer said. */
     readings: { most: 1000, fields: { reading } },
   },
