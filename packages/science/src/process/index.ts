@@ -36,6 +36,14 @@ export {
 } from "./recipeNonsense.ts";
 export { type ReexposureStopsInput, reexposureStops } from "./reexposureStops.ts";
 export { runLane } from "./runLane.ts";
+export {
+  type LaneAsked,
+  type LaneClash,
+  type LaneMove,
+  type LanesState,
+  type RunLanesInput,
+  runLanes,
+} from "./runLanes.ts";
 export { type SafelightTime, type SafelightTimeInput, safelightTime } from "./safelightTime.ts";
 export { type ScreenIlluminanceInput, screenIlluminance } from "./screenIlluminance.ts";
 export {

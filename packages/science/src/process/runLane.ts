@@ -46,8 +46,8 @@ interface Hold {
   /** How many of the next steps are left out. */
   readonly leftOut: number;
   readonly said: Said;
-  /** The last press in this stay: only a silence after it lets the run go on by itself. */
-  readonly quietS: number;
+  /** When it was last let go on: what should have gone on before that was held by a person, who also has to say when it left. */
+  readonly letGoS: number;
   readonly troubles: LaneState["troubles"];
 }
 
@@ -56,7 +56,7 @@ interface Hold {
  *
  * Method   a machine over events. A press means “into the next bath”, and a step lasts from touch to touch; 20 s after its end a stay goes
  *          on by itself from that end, and is marked as assumed; the cue `lift` comes a drain before the end, `change` at the end. Rounds
- *          that the eye ends go on unasked up to the recipe's most, and then wait. Every time is counted from its own touch, never from tick to tick, so
+ *          that the eye ends go on unasked up to the recipe's most, and then wait; so does a stay that a person held past that moment. Every time is counted from its own touch, never from tick to tick, so
  *          that nothing drifts.
  * Units    s on the clock of the lane, temperatures in °C.
  * Holds    for recipes in which `recipeNonsense` finds nothing impossible; events in their order.
@@ -83,7 +83,7 @@ export function runLane(input: RunLaneInput): LaneState {
     waits: input.waitForMe ?? false,
     leftOut: 0,
     said: undefined,
-    quietS: 0,
+    letGoS: Number.NEGATIVE_INFINITY,
     troubles: [],
   };
   if (startS !== null) begin(startS);
@@ -127,7 +127,7 @@ export function runLane(input: RunLaneInput): LaneState {
   }
 
   function begin(atS: number): void {
-    hold = { ...hold, phase: "on", startedS: atS, quietS: atS, stay: { ...firstPlace, startS: atS, knownS: atS } };
+    hold = { ...hold, phase: "on", startedS: atS, stay: { ...firstPlace, startS: atS, knownS: atS } };
     heardS = Number.NEGATIVE_INFINITY;
   }
 
@@ -148,7 +148,8 @@ export function runLane(input: RunLaneInput): LaneState {
   function goesOnS(stay: Stay, endS: number): number | null {
     if (hold.waits || hold.isPaused) return null;
     if (hold.said === undefined && eyeDecides(recipe, stay) && mostRoundsDone(recipe, stay)) return null;
-    return Math.max(endS, hold.quietS) + goesOnAfterS;
+    const onS = endS + goesOnAfterS;
+    return onS < hold.letGoS ? null : onS;
   }
 
   function soundUpTo(stay: Stay, { liftS, endS, drainS }: ReturnType<typeof endOf>, toS: number): void {
@@ -181,7 +182,7 @@ export function runLane(input: RunLaneInput): LaneState {
     if (to === undefined) {
       hold = { ...hold, phase: "done", stay: undefined, done, endedS: atS, leftOut: 0, said: undefined };
     } else {
-      hold = { ...hold, stay: { ...to, startS: atS, knownS: knownAtS }, done, leftOut, said, quietS: atS };
+      hold = { ...hold, stay: { ...to, startS: atS, knownS: knownAtS }, done, leftOut, said };
     }
     heardS = Number.NEGATIVE_INFINITY;
   }
@@ -229,7 +230,7 @@ export function runLane(input: RunLaneInput): LaneState {
     if (press === "takeBack") {
       const last = undo.pop();
       if (last === undefined) return void refuse("nothingToTakeBack");
-      hold = { ...last.hold, quietS: Math.max(last.hold.quietS, atS) };
+      hold = { ...last.hold, letGoS: atS };
       heardS = atS;
       return;
     }
@@ -249,7 +250,7 @@ export function runLane(input: RunLaneInput): LaneState {
     }
     if (phase === "done") return "runIsOver";
     if (press === "waitOn" || press === "waitOff") {
-      hold = { ...hold, waits: press === "waitOn", quietS: Math.max(hold.quietS, atS) };
+      hold = { ...hold, waits: press === "waitOn", letGoS: atS };
       return undefined;
     }
     if (phase === "waiting" || stay === undefined) return "notStarted";
@@ -264,7 +265,7 @@ export function runLane(input: RunLaneInput): LaneState {
         return undefined;
       case "skip":
         if (!canLeaveOut(stay)) return "nothingToSkip";
-        hold = { ...hold, leftOut: hold.leftOut + 1, quietS: atS };
+        hold = { ...hold, leftOut: hold.leftOut + 1 };
         return undefined;
       case "another":
       case "clear":
@@ -276,12 +277,11 @@ export function runLane(input: RunLaneInput): LaneState {
       case "resume":
         if (!hold.isPaused) return "notPaused";
         heardS = atS;
-        hold = { ...hold, isPaused: false, quietS: atS };
+        hold = { ...hold, isPaused: false, letGoS: atS };
         return undefined;
       default:
         hold = {
           ...hold,
-          quietS: atS,
           troubles: [...hold.troubles, { atS, note, step: stepAt(recipe, stay).step }],
         };
         return undefined;
@@ -291,7 +291,7 @@ export function runLane(input: RunLaneInput): LaneState {
   /** At the end of a round the halves are presses into the next bath; said earlier, they hold for the end of the round. */
   function sayOfRound(stay: Stay, atS: number, press: "another" | "clear"): LaneRefusalCode | undefined {
     if (stepAt(recipe, stay).group?.until === undefined) return "noRoundHere";
-    hold = { ...hold, said: press, quietS: atS };
+    hold = { ...hold, said: press };
     const atItsEnd = eyeDecides(recipe, { ...stay, ofGroup: Number.POSITIVE_INFINITY });
     if (atItsEnd) leave(atS, "tapped", atS);
     return undefined;
