@@ -100,5 +100,12 @@ export { type StripGiven, stepStrips } from "./stepStrips.ts";
 export { type StepTestIndex, stepTestIndex } from "./stepTestIndex.ts";
 export { type StepManner, type StepStrip, type StepTestPlan, stepTestPlan } from "./stepTestPlan.ts";
 export { swapFromHere } from "./swapFromHere.ts";
+export {
+  type PlannedStay,
+  type TimetableOf,
+  type TimetableOfInput,
+  type TimetablePlan,
+  timetableOf,
+} from "./timetableOf.ts";
 export { type WasteOf, wasteOf } from "./wasteOf.ts";
 export { type WaysOf, waysOf } from "./waysOf.ts";
