@@ -34,7 +34,7 @@ const event = z.strictObject({
   /** Milliseconds of the run; a gap of the program is spanned by the clock of the wall. */
   sinceStartMs: notNegative,
   /** The clock of the wall at that moment, in ms since 1970. */
-  wallMs: notNegative,
+  wallMs: z.number().check(z.gte(0), z.lte(8.64e15)),
   note: z.exactOptional(typedText),
 });
 export type RunEvent = z.output<typeof event>;
