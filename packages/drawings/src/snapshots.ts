@@ -1,3 +1,6 @@
+import { bathDrawing } from "./baths/bathDrawing.ts";
+import { bathLabel } from "./baths/bathLabel.ts";
+import { bathCases, labelCases } from "./baths/testing.ts";
 import { sheetDrawing } from "./faults/sheetDrawing.ts";
 import { sheetCases } from "./faults/testing.ts";
 import { patchesDrawing } from "./recipes/patchesDrawing.ts";
@@ -20,6 +23,8 @@ import { trueScaleCases } from "./trueScale/testing.ts";
 /** Every picture that is kept beside the sources, by its file name without the ending. */
 export function snapshots(): ReadonlyMap<string, string> {
   return new Map([
+    ...Object.entries(bathCases).map(([name, input]) => [name, svgOf({ drawing: bathDrawing(input) })] as const),
+    ...Object.entries(labelCases).map(([name, input]) => [name, svgOf({ drawing: bathLabel(input) })] as const),
     ...Object.entries(sheetCases).map(([name, input]) => [name, svgOf({ drawing: sheetDrawing(input) })] as const),
     ...Object.entries(distanceCases).map(([name, input]) => [name, svgOf({ drawing: distanceScale(input) })] as const),
     ...Object.entries(dayCases).map(([name, input]) => [name, svgOf({ drawing: dayDrawing(input) })] as const),
