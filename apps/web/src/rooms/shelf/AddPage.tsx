@@ -9,6 +9,7 @@ const things = [
   { to: "/shelf/camera/new", word: "A camera", asks: "its format, its bellows" },
   { to: "/shelf/holder/new", word: "A holder", asks: "its sides" },
   { to: "/shelf/meter/new", word: "A light meter", asks: "where its dial begins" },
+  { to: "/shelf/recipes", word: "A recipe for the trays", asks: "a frame to start from" },
   { to: "/shelf/lamp/new", word: "A lamp for the subject", asks: "what glows in it" },
 ] as const;
 

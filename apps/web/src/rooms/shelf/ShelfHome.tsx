@@ -14,6 +14,7 @@ import { Section } from "../../kit/Section.tsx";
 import { useRoomFor } from "../../kit/useRoomFor.ts";
 import { Word } from "../../kit/Word.tsx";
 import { HoldersOnShelf } from "./holders/HoldersOnShelf.tsx";
+import { RecipesOnShelf } from "./recipes/RecipesOnShelf.tsx";
 import {
   boxHeadWords,
   boxWords,
@@ -40,6 +41,7 @@ export default function ShelfHome() {
         <div>
           <Papers />
           <HoldersOnShelf />
+          <RecipesOnShelf />
         </div>
         <div>
           <Lenses />
@@ -256,6 +258,7 @@ const awayKinds = {
   camera: "camera",
   meter: "meter",
   lamp: "lamp",
+  recipe: "recipe",
 } as const satisfies Partial<Record<ShelfKind, string>>;
 
 /** What was put away, each with its way back; nothing while there is none. */
