@@ -1,5 +1,6 @@
 import type { Command } from "./command.ts";
 import { expect } from "./expect.ts";
+import { fit } from "./fit.ts";
 import { formula } from "./formula.ts";
 import { mix } from "./mix.ts";
 import { plan } from "./plan.ts";
@@ -10,6 +11,7 @@ import { timetable } from "./timetable.ts";
 export const allCommands: readonly Command[] = [
   plan,
   expect,
+  fit,
   mix,
   timetable,
   formula,

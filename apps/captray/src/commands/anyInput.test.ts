@@ -7,6 +7,7 @@ import { allFormulas } from "../formulas/allFormulas.ts";
 import { answerText } from "../terminal/answerText.ts";
 import type { Reply } from "../terminal/reply.ts";
 import { answerExpect, expect as expectCommand } from "./expect.ts";
+import { answerFit, fit } from "./fit.ts";
 import { answerFormula, answerFormulaLine, publishedFormula } from "./formula.ts";
 import { answerPlan, plan } from "./plan.ts";
 
@@ -100,6 +101,16 @@ describe("10 000 random inputs never throw, never answer NaN or Infinity [proper
         expectPublished(expectCommand.published.input, given);
       }),
       { seed, numRuns: 600 },
+    );
+  }, 120_000);
+
+  it("fit, 300", () => {
+    fc.assert(
+      fc.property(like(fit.published.input), (given) => {
+        expectSound(answerFit(given), fit.published.output);
+        expectPublished(fit.published.input, given);
+      }),
+      { seed, numRuns: 300 },
     );
   }, 120_000);
 

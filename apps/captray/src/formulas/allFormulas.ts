@@ -1,6 +1,7 @@
 import { chemistryFormulas } from "./chemistry.ts";
 import { exposureFormulas } from "./exposure.ts";
 import type { Formula } from "./formula.ts";
+import { learnFormulas } from "./learn.ts";
 import { lightFormulas } from "./light.ts";
 import { notationFormulas } from "./notation.ts";
 import { opticsFormulas } from "./optics.ts";
@@ -14,6 +15,7 @@ export const allFormulas: readonly Formula[] = [
   ...notationFormulas,
   ...toneFormulas,
   ...exposureFormulas,
+  ...learnFormulas,
   ...chemistryFormulas,
   ...processFormulas,
 ];

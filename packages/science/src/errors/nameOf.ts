@@ -152,7 +152,7 @@ const NAMES: Readonly<Record<string, string>> = {
   separationMm: "distance between the lenses",
   shadowDensity: "density wanted in the shadow",
   shadowLxS: "exposure of the shadow",
-  sheets: "number of sheets",
+  sheets: "sheets",
   shoulderLxS: "exposure at the shoulder",
   slowMin: "time constant of what clings",
   sodiumMolar: "sodium brought in",

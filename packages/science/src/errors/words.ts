@@ -264,6 +264,28 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
       ? `Place one of the areas read: ${listed(facts.areas)}.`
       : "Place one of the areas that were read, or read this one.",
   }),
+  unknownSheet: ({ facts }) => ({
+    message: `No sheet is named ${typeof facts.sheet === "string" ? quoted(facts.sheet) : "so"}.`,
+    hint: Array.isArray(facts.sheets)
+      ? `Give the patch to one of the sheets listed: ${listed(facts.sheets)}.`
+      : "Give the patch to one of the sheets listed, or list its sheet.",
+  }),
+  wetAndDryMixed: () => ({
+    message: "Patches measured wet stand beside patches measured dry.",
+    hint: "Wet paper is darker: learn from the dry ones, or from the wet ones, never from both at once.",
+  }),
+  papersMixed: ({ facts }) => ({
+    message: `The patches are of more than one paper${typeof facts.paper === "string" && typeof facts.first === "string" ? `: ${listed([facts.first, facts.paper])}` : ""}.`,
+    hint: "Learn each paper from its own prints.",
+  }),
+  processesMixed: () => ({
+    message: "Negatives stand beside direct positives.",
+    hint: "Learn each process from its own sheets, and compare what was learnt.",
+  }),
+  moreFaultsThanSheets: ({ value }) => ({
+    message: `More sheets have the fault${value("faults") === "" || value("sheets") === "" ? " than there are" : ` (${value("faults")}) than there are (${value("sheets")})`}.`,
+    hint: "Count each sheet once, however often the fault comes on it.",
+  }),
   mixedIncidentAndReflected: () => ({
     message: "Readings of the light on the subject and of the light from it cannot be averaged.",
     hint: "Place one named area, or keep readings of one kind.",

@@ -1,9 +1,18 @@
+import { betaQuantile } from "./betaQuantile.ts";
+
+const MOST_TERMS = 2000;
+
 /**
- * The value that Student's t stays below with probability `p` (0.5 up to 1), for a whole number of degrees of freedom.
+ * The value that Student's t stays below with probability `p` (0.5 up to 1).
  *
- * The share below is a finite sum in the angle θ = atan(t/√ν); θ is found by halving.
+ * For whole degrees of freedom, not too many, the share below is a finite sum in the angle θ = atan(t/√ν), and θ is found by
+ * halving; else t² = ν (1 − y) / y with y a beta variable.
  */
 export function studentT(p: number, degrees: number): number {
+  if (!Number.isInteger(degrees) || degrees > MOST_TERMS) {
+    const y = betaQuantile(2 * (1 - p), degrees / 2, 0.5);
+    return Math.sqrt((degrees * (1 - y)) / y);
+  }
   let low = 0;
   let high = Math.PI / 2;
   for (let step = 0; step < 60; step++) {

@@ -1,6 +1,5 @@
 import { type Curve, wholeCurve } from "./curve.ts";
-import { negativePoints, rangeOf } from "./negativePoints.ts";
-import { paperSpeed } from "./paperSpeed.ts";
+import { isoOf } from "./negativePoints.ts";
 import type { SurfaceInput } from "./surfaceOf.ts";
 
 export interface IsoFromCurveInput extends SurfaceInput {
@@ -37,13 +36,5 @@ export interface IsoFromCurve {
  * @example isoFromCurve({}).range // 112.6458783
  */
 export function isoFromCurve({ curve, ...finish }: IsoFromCurveInput): IsoFromCurve {
-  const points = negativePoints(wholeCurve(curve), finish);
-  const range = rangeOf(points);
-  const net = points.maxDensity - points.minDensity;
-  return {
-    ...points,
-    speed: paperSpeed({ speedPointLxS: 10 ** points.logSpeedPoint }),
-    range,
-    averageGradient: (0.9 * net - 0.04) / (range / 100),
-  };
+  return isoOf(wholeCurve(curve), finish);
 }

@@ -1,6 +1,8 @@
 import { OutOfDomain } from "../errors/outOfDomain.ts";
 import type { WholeCurve } from "./curve.ts";
 import { type Development, densityAt, developmentOf, logExposureOf } from "./development.ts";
+import type { IsoFromCurve } from "./isoFromCurve.ts";
+import { paperSpeed } from "./paperSpeed.ts";
 import type { SurfaceInput } from "./surfaceOf.ts";
 
 export interface NegativePoints {
@@ -34,6 +36,19 @@ export function negativePoints(curve: WholeCurve, finish: SurfaceInput): Negativ
     logToe: logExposureOf(minDensity + TOE, negative, "curve"),
     logSpeedPoint: logExposureOf(minDensity + speedPointAbove, negative, "curve"),
     logShoulder: logExposureOf(minDensity + SHOULDER_SHARE * (maxDensity - minDensity), negative, "curve"),
+  };
+}
+
+/** What a maker would quote of a whole curve, one from a fit too. */
+export function isoOf(curve: WholeCurve, finish: SurfaceInput): IsoFromCurve {
+  const points = negativePoints(curve, finish);
+  const range = rangeOf(points);
+  const net = points.maxDensity - points.minDensity;
+  return {
+    ...points,
+    speed: paperSpeed({ speedPointLxS: 10 ** points.logSpeedPoint }),
+    range,
+    averageGradient: (SHOULDER_SHARE * net - TOE) / (range / 100),
   };
 }
 

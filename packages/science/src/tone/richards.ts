@@ -59,6 +59,21 @@ export function logExposureFor(share: number, { x50, width, q }: Form): number {
   return x50 + (placeOf(LN2, q) - placeOf(-Math.log(share), q)) / steepness;
 }
 
+/** What of a curve's form all its places share: z = steepness · (x − x50) − half, and how both turn with 1/q. */
+export function formOf({ width, q }: Omit<Form, "x50">): {
+  readonly steepness: number;
+  readonly half: number;
+  readonly steepBend: number;
+  readonly halfBend: number;
+} {
+  return {
+    steepness: (placeOf(LN10, q) - placeOf(NINE_TENTHS, q)) / width,
+    half: placeOf(LN2, q),
+    steepBend: (placeSlope(LN10, q) - placeSlope(NINE_TENTHS, q)) / width,
+    halfBend: placeSlope(LN2, q),
+  };
+}
+
 /** c(p) = ln(p^(−1/q) − 1), with −ln p handed in. */
 function placeOf(minusLnP: number, q: number): number {
   const power = minusLnP / q;
