@@ -6,7 +6,15 @@ export { bestHolesOf } from "./bestHolesOf.ts";
 export { type BoxStock, boxStockOf } from "./boxStockOf.ts";
 export { type CardStop, type CardStops, cardStopsOf, type StopPlace } from "./cardStopsOf.ts";
 export { type CautionsAt, cautionsAt } from "./cautionsAt.ts";
+export type { DeviationCost } from "./costOfDeviation.ts";
 export { type CutSheet, cutSheet, type SheetCut } from "./cutSheet.ts";
+export {
+  type DevelopmentDeviation,
+  type Deviation,
+  type DeviationsOf,
+  type DeviationsOfInput,
+  deviationsOf,
+} from "./deviationsOf.ts";
 export type { Measured } from "./doubtOf.ts";
 export { type DryingOf, type DryingThing, dryingOf, type LeftTogether } from "./dryingOf.ts";
 export { type DryingAct, dryingSets } from "./dryingSets.ts";

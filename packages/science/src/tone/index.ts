@@ -14,6 +14,12 @@ export {
 export { type DefaultWantsInput, defaultWants } from "./defaultWants.ts";
 export { type DensityOfLightnessInput, densityOfLightness } from "./densityOfLightness.ts";
 export { type Developable, type DevelopableInput, developable } from "./developable.ts";
+export {
+  type DevelopmentSlip,
+  type DevelopmentSlipInput,
+  developmentSlip,
+  type SlipOfTone,
+} from "./developmentSlip.ts";
 export type { DrawnCurves } from "./drawnCurves.ts";
 export { type CurveBand, type DrawnPapers, type DrawPapersInput, drawPapers } from "./drawPapers.ts";
 export type { ExpectBasis } from "./expectBasis.ts";
