@@ -10,6 +10,7 @@ import { run as inputToPaint } from "./inputToPaint.ts";
 import { run as notebookInBrowser } from "./notebookInBrowser.ts";
 import { run as offlineStart } from "./offlineStart.ts";
 import { type Figure, keeps, type World } from "./promise.ts";
+import { run as scans } from "./scans.ts";
 import { run as slideToPaint } from "./slideToPaint.ts";
 import { run as sunPosition } from "./sunPosition.ts";
 import { run as terminal } from "./terminal.ts";
@@ -26,6 +27,7 @@ const benches: Readonly<Record<string, (world: World) => Promise<readonly Figure
   terminal,
   sunPosition,
   timetable,
+  scans,
 };
 
 export interface MainInput {

@@ -4,7 +4,7 @@ import { defineConfig } from "vite";
 // Native packages (the notebook's disk store) stay imports; everything else is bundled into one file.
 export default defineConfig({
   root: fileURLToPath(new URL(".", import.meta.url)),
-  ssr: { noExternal: true, external: ["libsql"] },
+  ssr: { noExternal: true, external: ["libsql", "sharp"] },
   build: {
     ssr: "src/main.ts",
     outDir: "dist",
