@@ -1,6 +1,8 @@
 export { type AveragedReading, averagedReading } from "./averagedReading.ts";
 export { bathPassesOf } from "./bathPassesOf.ts";
+export { bathsOfRecipe, type RecipeBath } from "./bathsOfRecipe.ts";
 export { type BathOnHand, bathsOnHand } from "./bathsOnHand.ts";
+export { bathVolumeFor } from "./bathVolumeFor.ts";
 export { type BathVerdict, type BathWearOf, bathWearOf, type Passed } from "./bathWearOf.ts";
 export { bestHolesOf } from "./bestHolesOf.ts";
 export { type BoxStock, boxStockOf } from "./boxStockOf.ts";
@@ -58,6 +60,9 @@ export { type LampMoved, lampMoved } from "./lampMoved.ts";
 export { type LensFacts, lensFactsOf } from "./lensFactsOf.ts";
 export { type LightMoved, lightMoved } from "./lightMoved.ts";
 export { type LightFor, type LightOf, lightOf } from "./lightOf.ts";
+export { type LightSide, type LightTestAnswer, lightTestAnswer } from "./lightTestAnswer.ts";
+export { type LightTestStep, lightTestSteps } from "./lightTestSteps.ts";
+export { type LightVerdict, lightVerdictOf } from "./lightVerdictOf.ts";
 export { loadingDoubts } from "./loadingDoubts.ts";
 export { type LoadingStep, loadingSteps } from "./loadingSteps.ts";
 export {

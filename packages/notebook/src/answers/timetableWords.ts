@@ -4,6 +4,7 @@ import type { TimetablePlan } from "./timetableOf.ts";
 
 /** What is told by name before the rest is summed up. */
 const mostNamed = 3;
+const mostStarts = 6;
 
 /** A timetable in sentences: when each sheet goes in, where one waits, when white light comes on, what is supposed. */
 export function timetableWords({
@@ -27,7 +28,7 @@ export function timetableWords({
   const isEven = startsS.every((startS, lane) => startS === lane * gapS);
   const apart = isEven
     ? `${codes.length} sheets, one every ${clock(gapS)}`
-    : `${codes.length} sheets, into ${the(first)} at ${listed(startsS.map(clock))}`;
+    : `${codes.length} sheets, into ${the(first)} ${codes.length > mostStarts ? `from 0:00 to ${clock(startsS.at(-1) ?? 0)}` : `at ${listed(startsS.map(clock))}`}`;
   return [
     `${apart}: the last is out of ${the(last)} at ${clock(endS)}.`,
     ...waitsWords(plan, codes),

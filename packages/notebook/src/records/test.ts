@@ -1,5 +1,5 @@
 import * as z from "zod/mini";
-import { count, link, longText, moment, notNegative, number, result, typedText, word } from "./fields.ts";
+import { count, link, longText, moment, notNegative, number, result, typed, typedText, word } from "./fields.ts";
 import { plainJson } from "./plainJson.ts";
 import { type RecordFrom, record } from "./record.ts";
 
@@ -27,6 +27,14 @@ export const test = record("test", {
     manner: z.enum(["openings", "cardMoved"]),
     /** The first level, in order of time and counted from 1, that can be told from the bare one; 0: none can. */
     leastSeen: count,
+    /** Is my light safe: which light, and how far it was from the paper. */
+    light: z.enum(["safelight", "screen"]),
+    lightName: typedText,
+    distanceMm: typed,
+    /** The first level that shows where the light came before the grey, after it, or where there was none; 0: none does. */
+    seenBefore: count,
+    seenAfter: count,
+    seenAlone: count,
     answer: plainJson({ most: 20_000 }),
     notes: longText,
   },
@@ -44,6 +52,9 @@ export const test = record("test", {
         takenAsPlanned: z.boolean(),
         /** Measured on the piece. */
         density: notNegative,
+        /** Of a light's test: where it came before the grey, and after it. */
+        densityBefore: notNegative,
+        densityAfter: notNegative,
       },
     },
   },
