@@ -6,7 +6,7 @@ test.each([
   [10, "C6H8O7", "C6H8O7.H2O", (10 * 210.14) / 192.12],
   [100, "Na2S2O3", "Na2S2O3.5H2O", (100 * 248.18) / 158.11],
   [50, "Na2CO3.H2O", "Na2CO3", (50 * 105.99) / 124.0],
-])("%d g of %s as %s [by hand]", (massG, from, to, wantedG) => {
+])("%d g of %s as %s [element-table, by hand]", (massG, from, to, wantedG) => {
   expect(hydrateMass({ massG, from, to }) / wantedG).toBeCloseTo(1, 3);
 });
 

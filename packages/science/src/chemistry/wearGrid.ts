@@ -42,9 +42,10 @@ export function wearGrid(life: Half, area: Half, strips: readonly StripSeen[]): 
   };
   let total = 0;
   for (let row = 0; row < SIDE; row++) {
-    const first = scoreAt(row);
     for (let column = 0; column < SIDE; column++) {
-      const second = scoreAt(column);
+      // Each moved by a part of a step, so that along either axis no two points fall together.
+      const first = scoreAt(row + partOf(column));
+      const second = scoreAt(column + partOf(row));
       const at = row * SIDE + column;
       const lifeH = life.value * Math.exp(first * life.sdLn);
       const areaM2L = area.value * Math.exp(second * area.sdLn);
@@ -68,6 +69,11 @@ export function wearGrid(life: Half, area: Half, strips: readonly StripSeen[]): 
 
 /** Even scores spread wider than a normal of one standard deviation; this brings them back. */
 const NARROW = 1 / (REACH / Math.sqrt(3));
+
+/** Between −½ and ½, evenly, also over a few neighbours: multiples of the golden section. */
+function partOf(index: number): number {
+  return ((index * 0.6180339887498949) % 1) - 0.5;
+}
 
 function scoreAt(index: number): number {
   return REACH * ((2 * index) / (SIDE - 1) - 1);
