@@ -17,7 +17,8 @@ import { washers } from "./shelf/washers.ts";
 import { toneCases } from "./tone/testing.ts";
 import { toneDrawing } from "./tone/toneDrawing.ts";
 import { benchDrawing } from "./trays/benchDrawing.ts";
-import { benchCases } from "./trays/testing.ts";
+import { lightTestDrawing } from "./trays/lightTestDrawing.ts";
+import { benchCases, lightTestCases } from "./trays/testing.ts";
 import { trueScaleCases } from "./trueScale/testing.ts";
 
 /** Every picture that is kept beside the sources, by its file name without the ending. */
@@ -35,6 +36,9 @@ export function snapshots(): ReadonlyMap<string, string> {
     ...Object.entries(washerCases).map(([name, input]) => [name, svgOf({ drawing: washers(input) })] as const),
     ...Object.entries(toneCases).map(([name, input]) => [name, svgOf({ drawing: toneDrawing(input) })] as const),
     ...Object.entries(benchCases).map(([name, input]) => [name, svgOf({ drawing: benchDrawing(input) })] as const),
+    ...Object.entries(lightTestCases).map(
+      ([name, input]) => [name, svgOf({ drawing: lightTestDrawing(input) })] as const,
+    ),
     ...Object.entries(trueScaleCases).map(([name, drawing]) => [name, svgOf({ drawing })] as const),
   ]);
 }

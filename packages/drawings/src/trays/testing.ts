@@ -1,5 +1,6 @@
 /** What the tests and the snapshots of this folder draw: W31 and W32 on the bench, as on the mock-up. */
 import type { BenchInput, Station, Visit } from "./benchTypes.ts";
+import type { LightTestDrawingInput } from "./lightTestDrawing.ts";
 
 const visits = (...all: readonly Visit[]) => all;
 const toCome = visits("toCome", "toCome");
@@ -94,4 +95,14 @@ export const benchCases: Readonly<Record<string, BenchInput>> = {
     stations: positive.map(({ lying, ...station }) => ({ ...station, visits: toCome })),
     says: "The bench: eleven stations, no sheet in them yet.",
   },
+};
+
+const bands = { letterPx: 15, bands: ["0", "1 min", "3 min", "7 min"] } as const;
+
+/** The sheet of a light's test: masked for the grey on the left, under the light, and as it comes out. */
+export const lightTestCases: Readonly<Record<string, LightTestDrawingInput>> = {
+  "light-test-grey-left": { ...bands, widthPx: 170, stage: "greyLeft" },
+  "light-test-light": { ...bands, widthPx: 170, stage: "light" },
+  "light-test-whole": { ...bands, widthPx: 320, stage: "whole" },
+  "light-test-large-letters": { widthPx: 320, letterPx: 30, bands: bands.bands, stage: "greyRight" },
 };
