@@ -4,6 +4,7 @@ import { fit } from "./fit.ts";
 import { formula } from "./formula.ts";
 import { mix } from "./mix.ts";
 import { plan } from "./plan.ts";
+import { run } from "./run.ts";
 import { schemaCommand } from "./schema.ts";
 import { timetable } from "./timetable.ts";
 
@@ -14,6 +15,7 @@ export const allCommands: readonly Command[] = [
   fit,
   mix,
   timetable,
+  run,
   formula,
   schemaCommand(() => allCommands),
 ];

@@ -5,6 +5,8 @@ import type { Terminal } from "../terminal/terminal.ts";
 export interface Call {
   readonly positionals: readonly string[];
   readonly batch: boolean;
+  /** On a made-up clock; only what takes it can be called so. */
+  readonly simulate: boolean;
   readonly terminal: Terminal;
 }
 
@@ -16,6 +18,7 @@ export interface Command {
   /** What may stand behind the name, as shown in the help; also how many. */
   readonly positionals: readonly string[];
   readonly takesBatch: boolean;
+  readonly takesSimulate?: boolean;
   /** Plain text: job, keys, an example that can be pasted, exit codes. */
   readonly help: (positionals: readonly string[]) => string;
   /** Does the job and says with which code to exit; a refusal may also be thrown. */

@@ -35,8 +35,15 @@ async function call(words: readonly string[], terminal: Terminal): Promise<numbe
     const parser = root.command(command.name).configureHelp({ formatHelp: ({ args }) => command.help(namesIn(args)) });
     for (const positional of command.positionals) parser.argument(positional);
     if (command.takesBatch) parser.option("--batch");
+    if (command.takesSimulate) parser.option("--simulate");
     parser.action(async () => {
-      exit = await command.run({ positionals: parser.args, batch: parser.opts().batch === true, terminal });
+      const { batch, simulate } = parser.opts();
+      exit = await command.run({
+        positionals: parser.args,
+        batch: batch === true,
+        simulate: simulate === true,
+        terminal,
+      });
     });
   }
   try {

@@ -29,6 +29,10 @@ const shellWords: Readonly<Record<string, (facts: Facts) => Message>> = {
     message: `The command line cannot be read: ${clipped(reason)}.`,
     hint: `${String(command)} --help says what may stand there.`,
   }),
+  onlySimulated: () => ({
+    message: "A real run is made at the trays, in the app; here only a made-up one.",
+    hint: "Add --simulate, and give the events with their seconds.",
+  }),
   ownFault: ({ reason }) => ({
     message: `The program itself is at fault: ${clipped(reason)}.`,
     hint: "Please report it with the input that caused it.",

@@ -68,12 +68,12 @@ const refusedCodes: ReadonlySet<string> = new Set([
  */
 export function simulateRun({ recipe, events, waitForMe = false, untilS }: SimulateRunInput): SimulatedRun {
   requireSteps(recipe);
+  if (recipe.override !== true) requireSense(recipe);
   const lastS = requireRising(events);
   if (untilS !== undefined) {
     requireNotNegative({ untilS });
     if (untilS < lastS) throw new OutOfDomain("outOfRange", { untilS, least: lastS });
   }
-  if (recipe.override !== true) requireSense(recipe);
   const { rows, cues, endedAtS, state, refused } = runLane({ recipe, events, untilS: untilS ?? lastS, waitForMe });
   return {
     record: rows.map(({ step, round, plannedS, actualS, bathC, effectiveS, log2Ratio, late, how }) => {
