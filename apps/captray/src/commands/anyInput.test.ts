@@ -9,6 +9,7 @@ import type { Reply } from "../terminal/reply.ts";
 import { answerExpect, expect as expectCommand } from "./expect.ts";
 import { answerFit, fit } from "./fit.ts";
 import { answerFormula, answerFormulaLine, publishedFormula } from "./formula.ts";
+import { answerMix, mix } from "./mix.ts";
 import { answerPlan, plan } from "./plan.ts";
 
 const seed = 20261203;
@@ -111,6 +112,35 @@ describe("10 000 random inputs never throw, never answer NaN or Infinity [proper
         expectPublished(fit.published.input, given);
       }),
       { seed, numRuns: 300 },
+    );
+  }, 120_000);
+
+  it("mix, 2000", () => {
+    const texts = fc.constantFrom(
+      "1+7",
+      "1 : 4",
+      "1+0,5",
+      "peroxide",
+      "acetic",
+      "citric",
+      "Na2SO3.7H2O",
+      "C6H8O7",
+      "soda",
+    );
+    const basis = fc.constantFrom("percentWw", "percentWv", "gramsPerL", "molar", "volumes");
+    const figure = fc.record({ value: anything, basis: fc.oneof(basis, anything) }, { requiredKeys: ["value"] });
+    const given = fc.oneof(
+      like(mix.published.input),
+      fc.record({ strength: fc.record({ what: texts, have: figure, want: figure, volumeMl: anything }) }),
+      fc.record({ ratio: fc.record({ text: texts, volumeMl: anything }) }),
+      fc.record({ weigh: fc.record({ formula: texts, gramsPerL: anything, volumeMl: anything, have: texts }) }),
+    );
+    fc.assert(
+      fc.property(given, (input) => {
+        expectSound(answerMix(input), mix.published.output);
+        expectPublished(mix.published.input, input);
+      }),
+      { seed, numRuns: 2000 },
     );
   }, 120_000);
 
