@@ -43,6 +43,7 @@ export {
   fieldCardOf,
   longestOnCardS,
 } from "./fieldCardOf.ts";
+export { finishOf } from "./finishOf.ts";
 export { type FlashOf, flashOf } from "./flashOf.ts";
 export type { FlashPaper } from "./flashPaperOf.ts";
 export { type FlashStep, flashSteps } from "./flashSteps.ts";
@@ -114,6 +115,8 @@ export { type SteppedSheet, stepSets } from "./stepSets.ts";
 export { type StripGiven, stepStrips } from "./stepStrips.ts";
 export { type StepTestIndex, stepTestIndex } from "./stepTestIndex.ts";
 export { type StepManner, type StepStrip, type StepTestPlan, stepTestPlan } from "./stepTestPlan.ts";
+export { stockAskedOf } from "./stockAskedOf.ts";
+export { stockKept } from "./stockKept.ts";
 export { swapFromHere } from "./swapFromHere.ts";
 export {
   type PlannedStay,

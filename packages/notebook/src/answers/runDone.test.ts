@@ -1,11 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { openForTest } from "../journal/testing.ts";
 import type { Json, Run } from "../records/index.ts";
+import { finishOf } from "./finishOf.ts";
 import { at } from "./holdersTesting.ts";
 import { runDoneOf, type StayDone } from "./runDoneOf.ts";
 import { runsOfSheet } from "./runsOfSheet.ts";
 import { stayEditSets } from "./stayEditSets.ts";
-import { idNumber } from "./testing.ts";
+import { idNumber, recordOf } from "./testing.ts";
 
 const lane = idNumber(300);
 const steps: Json = [
@@ -57,12 +58,13 @@ describe("a run afterwards", () => {
   test("planned and done stand side by side; nobody pressed is wider [by hand: 126 · 2^0.05 = 130.443]", async () => {
     const { read } = await notebookWith(pressed, { endedAt: at(20) });
     const stays = staysOf(read());
-    expect(stays.map(({ step, plannedS, actualS, how, sdS }) => [step, plannedS, actualS, how, sdS])).toEqual([
-      ["developer", 120, 126, "tapped", 1],
-      ["stop", 30, 34, "tapped", 1],
-      ["fixer", 60, 60, "assumed", 5],
-      ["wash", 240, 240, "assumed", 5],
+    expect(stays.map(({ step, plannedS, actualS, how }) => [step, plannedS, actualS.value, how])).toEqual([
+      ["developer", 120, 126, "tapped"],
+      ["stop", 30, 34, "tapped"],
+      ["fixer", 60, 60, "assumed"],
+      ["wash", 240, 240, "assumed"],
     ]);
+    expect(stays[2]?.actualS.sd).toBeGreaterThan(3 * (stays[1]?.actualS.sd ?? 9));
     expect(stays[0]?.effectiveS).toBeCloseTo(130.443, 2);
     expect(stays[0]?.log2Ratio).toBeCloseTo(0.120389, 4);
   });
@@ -77,7 +79,7 @@ describe("a run afterwards", () => {
     };
     await put(0, 132.04);
     const [developer] = staysOf(read());
-    expect([developer?.actualS, developer?.pressedS, developer?.how]).toEqual([132, 126, "edited"]);
+    expect([developer?.actualS.value, developer?.pressedS, developer?.how]).toEqual([132, 126, "edited"]);
     // The bath at 20.5 works 2^0.05 faster: 132 s in it are 136.655 at 20.
     expect(developer?.effectiveS).toBeCloseTo(132 * 2 ** 0.05, 2);
     await put(0, 131);
@@ -86,9 +88,9 @@ describe("a run afterwards", () => {
       (await notebook.history(read().id, `edits.${read().edits[0]?.id}.actualS`)).map(({ value }) => value),
     ).toEqual(expect.arrayContaining([131, 132]));
     await put(0, null);
-    expect(staysOf(read())[0]).toMatchObject({ actualS: 126, how: "tapped", editId: undefined });
+    expect(staysOf(read())[0]).toMatchObject({ actualS: { value: 126 }, how: "tapped", editId: undefined });
     await put(2, 0);
-    expect(staysOf(read())[2]).toMatchObject({ actualS: 0, how: "skipped", log2Ratio: null });
+    expect(staysOf(read())[2]).toMatchObject({ actualS: { value: 0 }, how: "edited", log2Ratio: null });
     await put(1, Number.NaN);
     await put(1, -4);
     expect(staysOf(read())[1]?.how).toBe("tapped");
@@ -97,7 +99,7 @@ describe("a run afterwards", () => {
   test("a run that was left early says what was not done; one that goes on does not", async () => {
     const early = await notebookWith(pressed, { endedAt: { at: at(10).at + 170_000, offsetMin: 60 } });
     const told = runDoneOf({ run: early.read() });
-    expect(told).toMatchObject({ kind: "done", isOver: true, lanes: [{ leftUndone: ["wash"] }] });
+    expect(told).toMatchObject({ kind: "done", isOver: true, lanes: [{ leftUndone: ["wash"], isIn: null }] });
     const going = await notebookWith(pressed);
     expect(runDoneOf({ run: going.read() })).toMatchObject({
       kind: "done",
@@ -131,4 +133,32 @@ test("the runs of a sheet, whole or in pieces, the earliest first", async () => 
   ]);
   expect(found(36)).toEqual([[idNumber(291), "b"]]);
   expect(found(37)).toEqual([]);
+});
+
+describe("the baths when a run is over", () => {
+  const bath = (n: number, fields: Readonly<Record<string, Json>>) => recordOf("bath", idNumber(n), fields);
+  const bleach = bath(80, {
+    name: "bleach",
+    role: "acidAndPeroxide",
+    holds: [{ what: "h2o2", percentWv: 3 }],
+    lastHourAt: at(300),
+  });
+  const used = bath(81, { name: "fixer", role: "fix", holds: [{ what: "fixer" }], discardedAt: at(90) });
+  const bathOf = (id: string) => [bleach, used].find((one) => one.id === id);
+
+  test("open ones are named, what is in them asks for its cautions; discarded ones are gone", () => {
+    const run = recordOf("run", idNumber(290), { bathIds: [bleach.id, used.id] });
+    expect(finishOf({ run, bathOf })).toEqual({
+      openBaths: [{ id: bleach.id, name: "bleach", lastHour: true }],
+      held: [{ substance: "h2o2", percentWw: 3 }],
+    });
+  });
+
+  test("without baths the recipe of that evening says what was poured; without either nothing is known", () => {
+    const recipeThen: Json = { steps: [{ holds: [{ what: "fixer" }] }, {}] };
+    expect(finishOf({ run: recordOf("run", idNumber(290), { recipeThen }), bathOf }).held).toEqual([
+      { substance: "fixer" },
+    ]);
+    expect(finishOf({ run: recordOf("run", idNumber(290), {}), bathOf })).toEqual({ openBaths: [], held: [] });
+  });
 });

@@ -1,34 +1,17 @@
-import type { LaneRow } from "@captray/science/process";
 import type { RecordId, Run } from "../records/index.ts";
+import { type Deviation, type DeviationsOf, type DeviationsOfInput, deviationsOf } from "./deviationsOf.ts";
 import { type LaneOfRun, runOf } from "./runOf.ts";
 
-/** One stay in a bath as planned and as done, with what was put right afterwards. */
-export interface StayDone {
+/** One stay in a bath as planned and as done, with what was pressed beside what was put right. */
+export interface StayDone extends Deviation {
   readonly laneId: RecordId;
-  /** Its place in the recipe, from 0, and the how-manieth time. */
-  readonly at: number;
-  readonly round: number;
-  readonly step: string;
-  readonly does: string;
-  /** As the recipe says at its reference temperature, and what that came to in the bath as it was. */
-  readonly plannedS: number;
-  readonly dueS: number;
-  /** As the presses say; null while it runs. */
-  readonly pressedS: number | null;
-  /** What stands: put right, or as pressed. */
-  readonly actualS: number | null;
-  /** One standard deviation of what stands: nobody pressed is worse than a press. */
-  readonly sdS: number;
-  readonly bathC: number | null;
-  readonly effectiveS: number | null;
-  readonly log2Ratio: number | null;
-  readonly late: boolean;
-  readonly how: "tapped" | "assumed" | "edited" | "skipped" | null;
+  /** As the presses say. */
+  readonly pressedS: number;
   /** The record of what was put right. */
   readonly editId: RecordId | undefined;
 }
 
-export interface LaneDone {
+export interface LaneDone extends Pick<DeviationsOf, "development" | "rounds" | "troubles"> {
   readonly id: RecordId;
   readonly code: string;
   readonly sheetIds: readonly RecordId[];
@@ -38,7 +21,8 @@ export interface LaneDone {
   readonly startedS: number | null;
   readonly endedS: number | null;
   readonly stays: readonly StayDone[];
-  readonly troubles: LaneOfRun["state"]["troubles"];
+  /** The step it is still in, in a run that goes on. */
+  readonly isIn: string | null;
   /** Steps of the recipe that no stay came to, in a run that is over. */
   readonly leftUndone: readonly string[];
 }
@@ -47,26 +31,33 @@ export type RunDoneOf =
   | { readonly kind: "done"; readonly isOver: boolean; readonly lanes: readonly LaneDone[] }
   | { readonly kind: "unreadable" };
 
-/** Nobody pressed: 5 s or a drain, the larger (assumed). A press is good to a second (assumed). */
-const assumedSdS = 5;
-const tappedSdS = 1;
-
 /**
  * A run afterwards: each lane's stays as planned and as done, with the times that were put right in the place of those pressed.
  *
- * A put-right time keeps the temperature of its bath: its effective time grows in the same proportion. What was pressed stays
- * beside it. A run that is not over is told as far as its last press.
+ * A run that is not over is told as far as its last press.
  */
-export function runDoneOf({ run }: { readonly run: Run }): RunDoneOf {
+export function runDoneOf({
+  run,
+  kitFor,
+}: {
+  readonly run: Run;
+  /** What is known of the paper of a lane, for the cost of a slip in the first developer. */
+  readonly kitFor?: ((lane: Run["lanes"][number]) => DeviationsOfInput["kit"]) | undefined;
+}): RunDoneOf {
   const lastMs = Math.max(0, ...run.events.flatMap(({ event }) => event?.sinceStartMs ?? []));
   const overMs = run.startedAt && run.endedAt ? run.endedAt.at - run.startedAt.at : 0;
-  const told = runOf({ run, sinceStartMs: Math.max(lastMs, overMs) });
+  const sinceStartMs = Math.max(lastMs, overMs);
+  const told = runOf({ run, sinceStartMs });
   if (told.kind === "unreadable") return { kind: "unreadable" };
   const isOver = run.endedAt !== undefined || told.next === null;
-  return { kind: "done", isOver, lanes: told.lanes.map((lane) => laneDone(run, lane, isOver)) };
+  const lanes = run.lanes.flatMap((lane) => {
+    const all = deviationsOf({ run, laneId: lane.id, sinceStartMs, kit: kitFor?.(lane) });
+    return all === undefined ? [] : [laneDone(run, all, isOver)];
+  });
+  return { kind: "done", isOver, lanes };
 }
 
-function laneDone(run: Run, lane: LaneOfRun, isOver: boolean): LaneDone {
+function laneDone(run: Run, { lane, rows, development, rounds, troubles }: DeviationsOf, isOver: boolean): LaneDone {
   const { id, code, sheetIds, pieces, recipe, state } = lane;
   const visited = new Set(state.rows.map(({ at }) => at));
   return {
@@ -77,42 +68,20 @@ function laneDone(run: Run, lane: LaneOfRun, isOver: boolean): LaneDone {
     kind: recipe.kind,
     startedS: state.startedAtS,
     endedS: state.endedAtS,
-    stays: state.rows.map((row) => stayDone(run, lane, row)),
-    troubles: state.troubles,
+    stays: rows.map((row) => {
+      const same = (one: { readonly at?: number | undefined; readonly round?: number | undefined }) =>
+        one.at === row.at && one.round === row.round;
+      return {
+        ...row,
+        laneId: id,
+        pressedS: state.rows.find(same)?.actualS ?? 0,
+        editId: run.edits.findLast((one) => one.laneId === id && same(one))?.id,
+      };
+    }),
+    isIn: isOver ? null : (state.stay?.step ?? null),
     leftUndone: isOver ? recipe.steps.flatMap(({ step }, at) => (visited.has(at) ? [] : [step])) : [],
-  };
-}
-
-function stayDone(run: Run, { id, recipe }: LaneOfRun, row: LaneRow): StayDone {
-  const { at, round, step, plannedS, dueS, actualS, bathC, effectiveS, log2Ratio, late, how } = row;
-  const edit = run.edits.findLast((one) => one.laneId === id && one.at === at && one.round === round);
-  const rightS = edit?.actualS;
-  const drainS = recipe.steps[at]?.drainS ?? 0;
-  const common = {
-    laneId: id,
-    at,
-    round,
-    step,
-    does: recipe.steps[at]?.does ?? "other",
-    plannedS,
-    dueS,
-    pressedS: actualS,
-    bathC,
-    late,
-  };
-  if (rightS === undefined) {
-    const sdS = how === "assumed" ? Math.max(assumedSdS, drainS) : how === "tapped" ? tappedSdS : 0;
-    return { ...common, actualS, sdS, effectiveS, log2Ratio, how, editId: undefined };
-  }
-  // The warmth of the bath is in what was due: as many times slower or faster as due is longer or shorter than planned.
-  const effective = dueS > 0 ? (rightS * plannedS) / dueS : rightS;
-  return {
-    ...common,
-    actualS: rightS,
-    sdS: tappedSdS,
-    effectiveS: effective,
-    log2Ratio: effective > 0 && plannedS > 0 ? Math.log2(effective / plannedS) : null,
-    how: rightS === 0 ? "skipped" : "edited",
-    editId: edit?.id,
+    development,
+    rounds,
+    troubles,
   };
 }

@@ -1,0 +1,37 @@
+import type { Held } from "@captray/science/chemistry";
+import type { Bath, RecordId, Run } from "../records/index.ts";
+
+/** What is left to do with the baths of a run: those still open, and what is in them. */
+export interface FinishOf {
+  readonly openBaths: readonly { readonly id: RecordId; readonly name: string; readonly lastHour: boolean }[];
+  /** For the cautions of discarding; of the recipe's steps where no baths were named. */
+  readonly held: readonly Held[];
+}
+
+interface Holds {
+  readonly holds?: readonly { readonly what: string; readonly percentWv?: number | undefined }[] | undefined;
+}
+
+/** What stands on the bench when a run is over; a bath with a last hour goes the same sitting. */
+export function finishOf({
+  run,
+  bathOf,
+}: {
+  readonly run: Run;
+  readonly bathOf: (id: string) => Bath | undefined;
+}): FinishOf {
+  const baths = (run.bathIds ?? []).flatMap((id) => bathOf(id) ?? []);
+  const open = baths.filter(({ discardedAt, removedAt }) => !discardedAt && !removedAt);
+  const steps = (run.recipeThen as { readonly steps?: unknown } | undefined)?.steps;
+  const from: readonly Holds[] = baths.length > 0 ? open : Array.isArray(steps) ? (steps as readonly Holds[]) : [];
+  return {
+    openBaths: open.map(({ id, name, lastHourAt }) => ({ id, name, lastHour: lastHourAt !== undefined })),
+    held: from.flatMap(({ holds = [] }) =>
+      // In dilute water solutions % w/v is the larger of the two: what is said is never too weak.
+      holds.map(({ what, percentWv }) => ({
+        substance: what,
+        ...(percentWv !== undefined && { percentWw: Math.min(100, percentWv) }),
+      })),
+    ),
+  };
+}
