@@ -1,6 +1,6 @@
 import { lensSection, sheetStrokes } from "@captray/drawings/shelf";
 import { boxStockOf } from "@captray/notebook/answers";
-import type { Lens, PaperBox, RecordOf, ShelfKind } from "@captray/notebook/records";
+import type { ExposureIndex, Lens, PaperBox, Recipe, RecordOf, ShelfKind } from "@captray/notebook/records";
 import { type ReactNode, useId, useState, useSyncExternalStore } from "react";
 import { Button } from "../../kit/Button.tsx";
 import { Drawing } from "../../kit/Drawing.tsx";
@@ -20,7 +20,6 @@ import {
   boxWords,
   cameraWords,
   indexDoubt,
-  indexHead,
   indexSource,
   lampWords,
   lensDrawn,
@@ -104,7 +103,7 @@ function Box({ box }: { readonly box: PaperBox }) {
         .map((index) => (
           <div key={index.id} className="Shelf-Index">
             <span>
-              <b>{indexHead(index, recipes)}</b>
+              <IndexHead index={index} recipe={recipes.find(({ id }) => id === index.recipeId)} />
               <span className="small soft">{indexSource(index)}</span>
             </span>
             <span>
@@ -114,6 +113,23 @@ function Box({ box }: { readonly box: PaperBox }) {
           </div>
         ))}
     </div>
+  );
+}
+
+/** What an index is for: “positive, recipe 4”. */
+function IndexHead({ index, recipe }: { readonly index: ExposureIndex; readonly recipe: Recipe | undefined }) {
+  return (
+    <b>
+      {index.result ?? "positive"}
+      {recipe !== undefined && recipe.name !== "" && (
+        <>
+          {", "}
+          <Word inline to={`/shelf/recipe/${recipe.id}`}>
+            {recipe.name}
+          </Word>
+        </>
+      )}
+    </b>
   );
 }
 

@@ -1,5 +1,5 @@
 import { type BoxStock, type LensFacts, lensFactsOf } from "@captray/notebook/answers";
-import type { Camera, ExposureIndex, Lamp, Lens, Meter, PaperBox, Recipe } from "@captray/notebook/records";
+import type { Camera, ExposureIndex, Lamp, Lens, Meter, PaperBox } from "@captray/notebook/records";
 import { formatLength, showFNumber } from "@captray/science/notation";
 import { dayWords } from "./form/readers.ts";
 import { plusMinus } from "./plusMinus.ts";
@@ -143,12 +143,6 @@ export const offeredClasses = Object.entries(classWords).map(([value, name]) => 
   value: value as NonNullable<PaperBox["sensitivity"]>,
   name,
 }));
-
-/** What an index is for: “positive, recipe 4”. */
-export function indexHead(index: ExposureIndex, recipes: readonly Recipe[]): string {
-  const recipe = recipes.find((one) => one.id === index.recipeId);
-  return [index.result ?? "positive", recipe?.name ?? ""].filter(Boolean).join(", ");
-}
 
 /** How an exposure index was found. */
 export function indexSource(index: ExposureIndex): string {

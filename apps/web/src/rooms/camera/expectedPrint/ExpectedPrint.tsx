@@ -34,7 +34,11 @@ export default function ExpectedPrint({ kit, plan, shown }: ExpectedPrintProps) 
   const { print } = part;
   const isNegative = print?.kind === "print" ? print.process === "negative" : kit.scene.result === "negative";
   return (
-    <Section number={3} head={isNegative ? "Expected negative" : "Expected print"} aside={asideWords(kit, print)}>
+    <Section
+      number={3}
+      head={isNegative ? "Expected negative" : "Expected print"}
+      aside={<Aside kit={kit} print={print} />}
+    >
       {print?.kind === "print" ? (
         <Figure part={part} print={print} plan={plan} />
       ) : (
@@ -270,8 +274,21 @@ function perDensity(widthPx: number, kind: "positive" | "negative"): number {
   return kind === "negative" && widthPx < 365 ? 72 : 97;
 }
 
-function asideWords({ paperBox, recipe }: Kit, print: PrintPart["print"]): string {
-  const words = [paperBox?.name, recipe?.name].filter((word) => word !== undefined && word !== "");
-  const basis = print?.kind !== "print" || print.basis === "assumed" ? "assumed" : "as measured";
-  return [...words, basis].join(", ");
+/** Box, recipe, and what the print rests on; the recipe's name leads to its steps. */
+function Aside({ kit, print }: { readonly kit: Kit; readonly print: PrintPart["print"] }) {
+  const { paperBox, recipe } = kit;
+  return (
+    <>
+      {paperBox?.name ? `${paperBox.name}, ` : ""}
+      {recipe !== undefined && recipe.name !== "" && (
+        <>
+          <Word inline to={`/shelf/recipe/${recipe.id}`}>
+            {recipe.name}
+          </Word>
+          {", "}
+        </>
+      )}
+      {print?.kind !== "print" || print.basis === "assumed" ? "assumed" : "as measured"}
+    </>
+  );
 }

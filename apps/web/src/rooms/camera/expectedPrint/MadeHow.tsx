@@ -4,6 +4,7 @@ import { memo, useId, useState } from "react";
 import { Button } from "../../../kit/Button.tsx";
 import { Choice } from "../../../kit/Choice.tsx";
 import { Field } from "../../../kit/Field.tsx";
+import { Word } from "../../../kit/Word.tsx";
 import { startRounds } from "./recipeSets.ts";
 import { type MadeHowActs, useMadeHow } from "./useMadeHow.ts";
 import { readWanted, wantedAnswer } from "./wantedTexts.ts";
@@ -66,6 +67,9 @@ function Opened({ kit, wanted }: MadeHowProps) {
           onChoose={acts.onRecipe}
           options={acts.recipes.slice(-7).map(({ id, name }) => ({ value: id as string, name: name || "a recipe" }))}
         />
+      )}
+      {recipe !== undefined && (
+        <Word to={`/shelf/recipe/${recipe.id}`}>{`${recipe.name || "The recipe"}: its steps and times`}</Word>
       )}
       {result === "positive" && (
         <Choice

@@ -152,10 +152,18 @@ function Facts({
   const { given, openings, mishaps, facts } = view;
   return (
     <dl className="Logbook-Story-facts">
-      {facts.map(({ what, words }) => (
+      {facts.map(({ what, words, to }) => (
         <div key={what}>
           <dt>{what}</dt>
-          <dd>{words}</dd>
+          <dd>
+            {to === undefined ? (
+              words
+            ) : (
+              <Word inline to={to}>
+                {words}
+              </Word>
+            )}
+          </dd>
         </div>
       ))}
       <div>

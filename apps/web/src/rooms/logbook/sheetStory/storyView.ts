@@ -37,7 +37,8 @@ export interface StoryView {
   readonly code: string;
   readonly subject: string;
   readonly kind: string;
-  readonly facts: readonly { readonly what: string; readonly words: string }[];
+  /** `to`: where its words lead. */
+  readonly facts: readonly { readonly what: string; readonly words: string; readonly to?: string }[];
   /** All openings together, with their doubt; null before the cap was off. */
   readonly given: { readonly timeS: number; readonly sdS: number; readonly compared: string } | null;
   readonly openings: readonly { readonly id: string; readonly words: string }[];
@@ -162,6 +163,7 @@ function factsOf(sheet: Sheet, peek: (id: string) => AnyRecord | undefined): Sto
   const camera = find(peek, sheet.cameraId, "camera");
   const scene = find(peek, sheet.sceneId, "scene");
   const holder = find(peek, sheet.holderSide?.holderId, "holder");
+  const recipe = find(peek, sheet.recipeId, "recipe");
   const side = holder?.sides.find(({ id }) => id === sheet.holderSide?.sideId);
   const stop = lens?.stops.find(({ id }) => id === (sheet.stopId ?? scene?.stopId));
   const mark = stop?.marked?.text?.replace(/^f\/?/i, "");
@@ -173,6 +175,11 @@ function factsOf(sheet: Sheet, peek: (id: string) => AnyRecord | undefined): Sto
     { what: "paper", words: joined(paper) },
     { what: "kit", words: joined(kit) },
     { what: "holder", words: holder ? sideWords({ holder, side }) : "" },
+    {
+      what: "recipe",
+      words: recipe ? recipe.name || "a recipe" : "",
+      ...(recipe && { to: `/shelf/recipe/${recipe.id}` }),
+    },
     { what: "flash", words: flashWords(sheet) },
     { what: "where", words: scene?.where ?? "" },
   ];

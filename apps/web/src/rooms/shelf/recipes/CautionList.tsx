@@ -1,14 +1,19 @@
 import type { RecipeCautions } from "@captray/notebook/answers";
-import { Caution } from "../../../kit/Caution.tsx";
+import { Cautions } from "../../../kit/cautions/Cautions.tsx";
+import { useReadCautions } from "../../../kit/cautions/useCautions.ts";
 
-/** Cautions of a recipe, one under the other; the first sentence of each says what it is about. */
-export function CautionList({ cautions }: { readonly cautions: RecipeCautions["whole"] }) {
-  return cautions.map(({ id, text }) => {
-    const [, stuff = text, rule = ""] = /^(.+?[.:])\s+(.*)$/s.exec(text) ?? [];
-    return (
-      <Caution key={id} stuff={stuff}>
-        {rule}
-      </Caution>
-    );
-  });
+export interface CautionListProps {
+  readonly cautions: RecipeCautions["whole"];
+  readonly checkedOn: string | undefined;
+}
+
+/** Cautions of a recipe; what was read in this sitting is left out, what must stay stays. */
+export function CautionList({ cautions, checkedOn }: CautionListProps) {
+  const read = useReadCautions();
+  return (
+    <Cautions
+      cautions={cautions.filter(({ id, dismissible }) => !dismissible || !read.includes(id))}
+      checkedOn={checkedOn}
+    />
+  );
 }

@@ -38,8 +38,8 @@ function Written({ recipe }: { readonly recipe: Recipe }) {
         <div className="Shelf-Recipe-rest">
           <PatchesPart view={view} />
           <RecipeNotes text={view.draft.notes} onText={(text) => view.on({ kind: "said", key: "notes", text })} />
-          <Section head="Minded throughout" aside="the supplier’s sheet comes first">
-            <CautionList cautions={view.cautions.whole} />
+          <Section head="Minded throughout">
+            <CautionList cautions={view.cautions.whole} checkedOn={view.cautions.checkedOn} />
           </Section>
         </div>
         <Acts view={view} />

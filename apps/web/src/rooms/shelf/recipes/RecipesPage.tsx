@@ -2,6 +2,7 @@ import { recipeTotalOf } from "@captray/notebook/answers";
 import { type RecipeFrame, recipeFrames, recipeFromFrame } from "@captray/notebook/starters";
 import { momentNow } from "../../../devices/momentNow.ts";
 import { Button } from "../../../kit/Button.tsx";
+import { beginning } from "../../../kit/beginning.ts";
 import { goTo } from "../../../kit/goTo.ts";
 import { NothingYet } from "../../../kit/NothingYet.tsx";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
@@ -62,9 +63,8 @@ function Frame({ frame }: { readonly frame: RecipeFrame }) {
         <b>{frame.name}</b>
         <span className="soft">about {totalTime(timeS)}</span>
       </div>
-      <p className="small soft">
-        {frame.says} {frame.steps.map(({ name }) => name).join(", ")}.
-      </p>
+      <p className="say">{frame.says}</p>
+      <p className="small soft">{beginning(frame.steps.map(({ name }) => name).join(", "))}.</p>
       <Button onPress={start} spoken={`Start from ${frame.name}`}>
         Start from it
       </Button>

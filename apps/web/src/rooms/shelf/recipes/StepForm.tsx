@@ -32,6 +32,18 @@ export function StepForm({ step, view, cautions, onAdded, onMove, isFirst, isLas
   return (
     <div className="Shelf-Step-form">
       {cautions}
+      <div className="Shelf-Form-acts">
+        <Move by={-1} step={step} onMove={onMove} waits={isFirst ? "it is the first" : undefined} />
+        <Move by={1} step={step} onMove={onMove} waits={isLast ? "it is the last" : undefined} />
+        {step.roundId === "" && (
+          <Button onPress={() => on({ kind: "roundBegun", stepId })} spoken={`Go through ${step.name} more than once`}>
+            Go through it more than once
+          </Button>
+        )}
+        <Button onPress={() => on({ kind: "removed", stepId })} spoken={`Take ${step.name} out`}>
+          Take it out
+        </Button>
+      </div>
       <fieldset className="Shelf-Step-figures">
         <legend>How long, drain included</legend>
         <Field label="At least" text={step.least} onText={say("least")} read={readLeastTime} kind="time" below quiet />
@@ -110,18 +122,6 @@ export function StepForm({ step, view, cautions, onAdded, onMove, isFirst, isLas
         />
       )}
       <Holds step={step} view={view} />
-      <div className="Shelf-Form-acts">
-        <Move by={-1} step={step} onMove={onMove} waits={isFirst ? "it is the first" : undefined} />
-        <Move by={1} step={step} onMove={onMove} waits={isLast ? "it is the last" : undefined} />
-        {step.roundId === "" && (
-          <Button onPress={() => on({ kind: "roundBegun", stepId })} spoken={`Go through ${step.name} more than once`}>
-            Go through it more than once
-          </Button>
-        )}
-        <Button onPress={() => on({ kind: "removed", stepId })} spoken={`Take ${step.name} out`}>
-          Take it out
-        </Button>
-      </div>
       <div className="Shelf-Ways">
         <AddStep view={view} afterId={stepId} after={step.name} onAdded={onAdded} />
       </div>

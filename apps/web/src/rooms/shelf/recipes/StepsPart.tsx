@@ -98,7 +98,9 @@ export function StepsPart({ view }: { readonly view: RecipePageView }) {
                   <StepForm
                     step={step}
                     view={view}
-                    cautions={<CautionList cautions={view.cautions.at.get(step.id) ?? []} />}
+                    cautions={
+                      <CautionList cautions={view.cautions.at.get(step.id) ?? []} checkedOn={view.cautions.checkedOn} />
+                    }
                     onAdded={opened}
                     onMove={(by) => move(step, by, `${step.id} ${by}`)}
                     isFirst={place === 0 && step.roundId === ""}

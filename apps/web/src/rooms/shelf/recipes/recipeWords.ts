@@ -176,10 +176,10 @@ export function totalTime(timeS: number): string {
 
 /** “One sheet takes about 20 min; 7½ to 63 min with all that it allows.” */
 export function totalWords({ timeS, leastS, mostS }: RecipeTotal): string {
-  const [about, least, most] = [timeS, leastS, mostS].map(totalTime);
-  return least === most
-    ? `One sheet takes ${about}.`
-    : `One sheet takes about ${about}; ${least} to ${most} with all that it allows.`;
+  const [about = "", least = "", most = ""] = [timeS, leastS, mostS].map(totalTime);
+  if (least === most) return `One sheet takes ${about}.`;
+  const from = least.endsWith(" min") && most.endsWith(" min") ? least.slice(0, -4) : least;
+  return `One sheet takes about ${about}; ${from} to ${most} with all that it allows.`;
 }
 
 /** “; its first development is 1.5 times as strong.” */

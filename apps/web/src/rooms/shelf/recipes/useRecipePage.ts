@@ -96,7 +96,7 @@ export function useRecipePage(recipe: Recipe): RecipePageView {
       () => recipeFindingsOf({ recipe: { result, steps, bleachRounds, knowingly } }),
       [result, steps, bleachRounds, knowingly],
     ),
-    cautions: useMemo(() => recipeCautionsOf({ steps }), [steps]),
+    cautions: useMemo(() => recipeCautionsOf({ steps, today: new Date().toISOString().slice(0, 10) }), [steps]),
     total: useMemo(() => recipeTotalOf({ steps, bleachRounds }), [steps, bleachRounds]),
     dose: from && recipeDosesOf({ steps, from }).first,
     isChanged,
