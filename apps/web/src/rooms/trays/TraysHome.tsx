@@ -1,3 +1,4 @@
+import { Button } from "../../kit/Button.tsx";
 import { goTo } from "../../kit/goTo.ts";
 import { NothingYet } from "../../kit/NothingYet.tsx";
 import { Page } from "../../kit/Page.tsx";
@@ -9,10 +10,21 @@ import "./TraysHome.css";
 
 /** The Trays room's door: the sheets that wait, and what goes on. */
 export default function TraysHome() {
-  const { waiting, inProcess, drying, dry } = useTrays();
+  const { waiting, inProcess, drying, dry, goingOn } = useTrays();
   return (
     <Page title="Trays">
       <div className="Trays-Home">
+        {goingOn !== undefined ? (
+          <Button main wide big aside={goingOn.codes} onPress={() => goTo({ path: `/trays/run/${goingOn.id}` })}>
+            A run goes on: back to it
+          </Button>
+        ) : (
+          waiting.length > 0 && (
+            <Button main wide aside="recipe, baths, timetable" onPress={() => goTo({ path: "/trays/ready" })}>
+              To the trays
+            </Button>
+          )
+        )}
         <Section head="Waiting for the trays" aside={waiting.length === 0 ? undefined : sheets(waiting.length)}>
           {waiting.length === 0 ? (
             <NothingYet way={<Word to="/camera/now">I have a reading now</Word>}>

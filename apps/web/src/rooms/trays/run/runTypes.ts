@@ -7,6 +7,8 @@ export interface LaneInHand {
   readonly id: string;
   /** "W31", or "W31 a" for a piece. */
   readonly codes: readonly string[];
+  /** Of its recipe, as they were that evening. */
+  readonly steps: readonly RecipeStep[];
   /** When the timetable has it go in. */
   readonly plannedStartS: number;
   readonly state: LaneState;
@@ -15,8 +17,9 @@ export interface LaneInHand {
 /** What the run's page is made of, whatever the clock of the machine says. */
 export interface RunInHand {
   readonly recipeName: string;
-  readonly steps: readonly RecipeStep[];
   readonly lanes: readonly LaneInHand[];
+  /** Lanes in the order in which the hands will move them; the first is the one next move. */
+  readonly order: readonly string[];
   /** Since the run was started. */
   readonly nowS: number;
 }

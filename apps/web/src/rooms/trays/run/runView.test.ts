@@ -1,10 +1,8 @@
 import type { LanePress } from "@captray/science/process";
 import { describe, expect, test } from "vitest";
-import { nextLane } from "./nextLane.ts";
 import { edgeOf, rockEveryS, rockingsIn } from "./rockings.ts";
-import { runView } from "./runView.ts";
 import { codesWords, saidTime, theBath, trayTime } from "./runWords.ts";
-import { laneAt, negative, positive } from "./testing.ts";
+import { laneAt, negative, positive, viewOf } from "./testing.ts";
 import { stillUnstarted, whiteWaitsFor } from "./whiteLight.ts";
 
 type Presses = readonly (readonly [number, LanePress])[];
@@ -18,7 +16,7 @@ const toPeroxide: Presses = [
   [270, "next"],
 ];
 const alone = (presses: Presses, nowS: number, more = {}) =>
-  runView({ recipeName: "recipe 4", steps: positive, lanes: [laneAt(positive, ["W31"], presses, nowS, more)], nowS });
+  viewOf([laneAt(positive, ["W31"], presses, nowS, more)], nowS);
 
 describe("the one next move", () => {
   test("before the first press: into the first developer, and it waits", () => {
@@ -59,7 +57,7 @@ describe("the one next move", () => {
   test("of two lanes the earlier due is the move; the other is told below", () => {
     const first = laneAt(positive, ["W31"], toPeroxide, 341);
     const second = laneAt(positive, ["W32"], [[323, "start"]], 341);
-    const view = runView({ recipeName: "recipe 4", steps: positive, lanes: [first, second], nowS: 341 });
+    const view = viewOf([first, second], 341);
     expect(view.laneId).toBe("W31");
     expect(view.top).toBe("Recipe 4, two sheets");
     expect(view.lines).toContain("W32 leaves the first developer in 1:42.");
@@ -71,8 +69,8 @@ describe("the one next move", () => {
   test("of two moves within one pair of hands the one that must leave on time goes first", () => {
     const rinsing = laneAt(positive, ["W31"], [...toPeroxide.slice(0, 3)], 205);
     const developing = laneAt(positive, ["W32"], [[93, "start"]], 205);
-    expect(nextLane({ lanes: [rinsing, developing] })?.codes).toEqual(["W32"]);
-    expect(nextLane({ lanes: [rinsing, laneAt(positive, ["W32"], [[100, "start"]], 205)] })?.codes).toEqual(["W31"]);
+    expect(viewOf([rinsing, developing], 205).laneId).toBe("W32");
+    expect(viewOf([rinsing, laneAt(positive, ["W32"], [[100, "start"]], 205)], 205).laneId).toBe("W31");
   });
 });
 
@@ -116,7 +114,7 @@ describe("white light", () => {
   test("it waits for every sheet in the run, and says which [LOOK]", () => {
     const first = laneAt(positive, ["W31"], cleared, 430);
     const second = laneAt(positive, ["W32"], [[400, "start"]], 430);
-    const view = runView({ recipeName: "", steps: positive, lanes: [first, second], nowS: 430 });
+    const view = viewOf([first, second], 430);
     expect(view.move).toBe("W31: clear to re-exposure");
     expect(view.lines).toContain("White light waits for W32.");
     expect(view.caution).toBe(
@@ -128,7 +126,7 @@ describe("white light", () => {
   test("a sheet that waits is asked for by its box", () => {
     const first = laneAt(positive, ["W31"], cleared, 430);
     const waiting = laneAt(positive, ["W33"], [], 430, { plannedStartS: 900 });
-    const view = runView({ recipeName: "", steps: positive, lanes: [first, waiting], nowS: 430 });
+    const view = viewOf([first, waiting], 430);
     expect(view.lines).toContain("White light then: box of W33 shut first.");
     expect(stillUnstarted([first, waiting])).toEqual(["W33"]);
   });

@@ -2,7 +2,7 @@ import type { RecipeStep } from "@captray/notebook/records";
 import type { LaneMeaning } from "@captray/science/process";
 import { benchOf, figureOf } from "./benchOf.ts";
 import { cautionWords } from "./cautionWords.ts";
-import { dueOf, nextLane } from "./nextLane.ts";
+import { dueOf, laneInOrder } from "./nextLane.ts";
 import { edgeOf, rockEveryS, rockingsIn } from "./rockings.ts";
 import type { LaneInHand, RunInHand, RunPress, RunView } from "./runTypes.ts";
 import { atHead, codesWords, goWord, passedTime, saidTime, theBath, trayTime } from "./runWords.ts";
@@ -15,8 +15,9 @@ const counts = ["no sheet", "one sheet", "two sheets", "three sheets", "four she
 
 /** The page of a run: the one next move, and everything round it. */
 export function runView(run: RunInHand): RunView {
-  const { recipeName, steps, lanes, nowS } = run;
-  const next = nextLane({ lanes });
+  const { recipeName, lanes, nowS } = run;
+  const next = laneInOrder(run, 0);
+  const steps = next?.steps ?? lanes[0]?.steps ?? [];
   const all = lanes.flatMap(({ codes }) => codes);
   const top = `${recipeName === "" ? "The run" : atHead(recipeName)}, ${counts[all.length] ?? `${all.length} sheets`}`;
   const since = `${passedTime(nowS)} since the start`;
@@ -37,7 +38,7 @@ export function runView(run: RunInHand): RunView {
     top,
     since,
     figure,
-    bench: benchOf({ steps, lanes, next, nowS, says: spoken }),
+    bench: benchOf({ steps, lanes: lanes.filter((lane) => sameBench(lane.steps, steps)), next, nowS, says: spoken }),
     move,
     rock: rockOf({ step: stay === null ? undefined : here, stay, nowS }),
     lift: liftWords({ next, nowS }),
@@ -50,6 +51,11 @@ export function runView(run: RunInHand): RunView {
     over: next === undefined,
     spoken,
   };
+}
+
+/** Whether two lanes go through one line of trays. */
+function sameBench(one: readonly RecipeStep[], other: readonly RecipeStep[]): boolean {
+  return one === other || (one.length === other.length && one.every(({ id }, place) => id === other[place]?.id));
 }
 
 /** What the big press does to its lane. */
@@ -166,9 +172,10 @@ function linesOf({
   readonly next: LaneInHand | undefined;
   readonly means: LaneMeaning | null;
 }): readonly string[] {
-  const { lanes, steps, nowS } = run;
+  const { lanes, nowS } = run;
   const lines: string[] = [];
   if (next === undefined) return lines;
+  const { steps } = next;
   const to = targetOf(means);
   const target = to === null ? undefined : steps[to];
   const white = target?.light === "whiteRequired" ? whiteWaitsFor({ lanes, beside: next }) : [];
@@ -180,14 +187,14 @@ function linesOf({
   const leavesOut = next.state.stay?.leavesOut ?? [];
   if (leavesOut.length > 0) lines.push(`Left out: ${leavesOut.join(", ")}.`);
   if (to !== null && isLookedAt(steps, to)) lines.push(`Then look at ${codesWords(next.codes)}.`);
-  const other = nextLane({ lanes: lanes.filter((lane) => lane !== next) });
+  const other = laneInOrder(run, 1);
   const due = other === undefined ? undefined : dueOf(other);
   if (other !== undefined && due !== undefined) {
     const what = other.state.stay === null ? "goes in" : `leaves ${theBath(other.state.stay.step)}`;
     lines.push(`${codesWords(other.codes)} ${what} ${due - nowS > 1 ? `in ${trayTime(due - nowS)}` : "now"}.`);
   }
   const washing = lanes.filter(
-    (lane) => lane !== other && lane !== next && lane.state.stay && steps[lane.state.stay.at]?.does === "wash",
+    (lane) => lane !== other && lane !== next && lane.state.stay && lane.steps[lane.state.stay.at]?.does === "wash",
   );
   if (washing.length > 0) {
     const each = washing.map(
@@ -215,7 +222,8 @@ function roundOf({
 }): RunView["round"] {
   const stay = next?.state.stay;
   if (next === undefined || means?.kind !== "round" || !stay || next.state.state === "paused") return null;
-  const { steps, lanes, nowS } = run;
+  const { lanes, nowS } = run;
+  const { steps } = next;
   // Until then it rinses, and the whole screen is one press.
   if (!means.mustSay && nowS < stay.endS - Math.max(asksBeforeS, stay.drainS + asksBeforeS / 2)) return null;
   const group = steps[means.from.at]?.group;

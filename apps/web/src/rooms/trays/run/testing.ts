@@ -1,8 +1,9 @@
 /** What the tests of this folder run: a positive in two bleach trays and a negative, lanes at a moment. */
 import { processRecipeOf } from "@captray/notebook/answers";
 import type { RecipeStep } from "@captray/notebook/records";
-import { type LaneEvent, type LanePress, runLane } from "@captray/science/process";
-import type { LaneInHand } from "./runTypes.ts";
+import { type LaneEvent, type LanePress, type ProcessRecipe, runLane, runLanes } from "@captray/science/process";
+import type { LaneInHand, RunView } from "./runTypes.ts";
+import { runView } from "./runView.ts";
 
 function step(
   id: string,
@@ -58,14 +59,31 @@ export function laneAt(
   presses: readonly (readonly [number, LanePress])[],
   untilS: number,
   { plannedStartS = 0, waitForMe = false } = {},
-): LaneInHand {
+): AskedLane {
   const kind = steps.some(({ does }) => does === "redevelop") ? "positive" : "negative";
   const recipe = processRecipeOf({ recipe: { result: kind, steps } });
   const events: LaneEvent[] = presses.map(([atS, press]) => ({ atS, press }));
   return {
     id: codes.join(),
     codes,
+    steps,
     plannedStartS,
     state: runLane({ recipe, events, untilS, startS: null, waitForMe }),
+    asked: { id: codes.join(), recipe, events, plannedStartS },
   };
+}
+
+export type AskedLane = LaneInHand & {
+  readonly asked: {
+    readonly id: string;
+    readonly recipe: ProcessRecipe;
+    readonly events: readonly LaneEvent[];
+    readonly plannedStartS: number;
+  };
+};
+
+/** The page of these lanes, in the order the engine has the hands move them. */
+export function viewOf(lanes: readonly AskedLane[], nowS: number, recipeName = "recipe 4"): RunView {
+  const { moves } = runLanes({ lanes: lanes.map(({ asked }) => asked), nowS });
+  return runView({ recipeName, lanes, order: moves.map(({ laneId }) => laneId), nowS });
 }

@@ -1,0 +1,512 @@
+import type { RunGap } from "@captray/notebook/answers";
+import type { Notebook, RecordSet } from "@captray/notebook/journal";
+import type { Json, Run, RunEvent } from "@captray/notebook/records";
+import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from "react";
+import { momentNow } from "../../../devices/momentNow.ts";
+import { pageDevices } from "../../../devices/pageDevices.ts";
+import { listenForPress } from "../../../devices/pressKeys.ts";
+import type { SoundState } from "../../../devices/soundClock.ts";
+import { holdWakeLock, type WakeState } from "../../../devices/wakeLock.ts";
+import { dry, stepWet } from "../../../devices/wetPress.ts";
+import { useSettings } from "../../../kit/notebook/useSettings.ts";
+import { markRun } from "../../../look/light.ts";
+import { fogsWords, soundWords, voiceWords, wakeWords } from "./deviceWords.ts";
+import { firstStart } from "./firstStart.ts";
+import { lastPress } from "./lastPress.ts";
+import { laneInOrder } from "./nextLane.ts";
+import { clockNoticeWords, passedWords } from "./noticeWords.ts";
+import { addPending, readPending, settlePending } from "./pendingPresses.ts";
+import { addToClock, clockAt, type RunClock, resumeClock, stepClock } from "./runClock.ts";
+import { runCues, type TrayCue } from "./runCues.ts";
+import { runInHand } from "./runInHand.ts";
+import { type RunSettings, readRunSettings, writeRunSettings } from "./runSettings.ts";
+import type { RunInHand, RunView } from "./runTypes.ts";
+import { runView } from "./runView.ts";
+import { codesWords } from "./runWords.ts";
+import { dropSeen, readSeen, writeSeen } from "./seenLast.ts";
+import { sheetsFollow } from "./sheetsFollow.ts";
+import { toTellApart } from "./toTellApart.ts";
+import { useThermometer } from "./useThermometer.ts";
+
+const { clock: pageClock, mirror, sound, shaker, speaker } = pageDevices();
+
+const tickMs = 250;
+const beatMs = 1000;
+
+/** Clocks of runs that were open on this page: to another page of the app and back is no gap. */
+const alive = new Map<string, RunClock>();
+
+/** A run as the page has it in hand, and all that can be said to it. */
+export type RunAtHand = ReturnType<typeof useRun>;
+
+/** Binds a run to the notebook and the devices. Every press is written down before it is drawn. */
+export function useRun({
+  notebook,
+  run,
+  keysOn,
+}: {
+  readonly notebook: Notebook;
+  readonly run: Run;
+  readonly keysOn: boolean;
+}) {
+  const latest = useRef(run);
+  latest.current = run;
+  const [clock, setClock] = useState(() => alive.get(run.id) ?? resumed(run));
+  const clockNow = useRef(clock);
+  const [nowMs, setNowMs] = useState(() => clockAt({ clock, pageMs: performance.now() }));
+  const [settings, setSettings] = useState(() => readRunSettings(mirror));
+  const [heard, setHeard] = useState<SoundState>(sound.state);
+  const [wake, setWake] = useState<WakeState | null>(null);
+  const [failed, setFailed] = useState(false);
+  const [said, setSaid] = useState("");
+  const [puts, setPuts] = useState(true);
+  const speech = useSyncExternalStore(speaker.follow, speaker.state);
+  const { sounds, temperatureUnit } = useSettings();
+
+  const nowS = nowMs / 1000;
+  const inHand = runInHand({ run, sinceStartMs: nowMs }) ?? nothingInHand;
+  const { lanes } = inHand;
+  const view = runView(inHand);
+  const next = laneInOrder(inHand, 0);
+  const events = useMemo(() => run.events.flatMap(({ event }) => (event === undefined ? [] : [event])), [run.events]);
+  const takesBack = lastPress({ lanes, events });
+  const isOver = (view.over && lanes.length > 0) || run.endedAt !== undefined;
+  const isAsked = clock.notice?.kind === "awayUnknown";
+
+  const change = useCallback(
+    (sets: readonly RecordSet[], note: string, onKept: () => void = () => undefined) => {
+      if (sets.length === 0) return;
+      try {
+        notebook.change(sets, note).kept.then(
+          () => {
+            setFailed(false);
+            onKept();
+          },
+          () => setFailed(true),
+        );
+      } catch {
+        setFailed(true);
+      }
+    },
+    [notebook],
+  );
+
+  /** Writes events down: in the small store at once, in the notebook as soon as it can. */
+  const write = useCallback(
+    (made: readonly RunEvent[], note: string, more: Readonly<Record<string, Json>> = {}) => {
+      const set: Record<string, Json> = { ...more };
+      const ids: string[] = [];
+      for (const event of made) {
+        const id = notebook.newId();
+        ids.push(id);
+        addPending(mirror, run.id, { id, event });
+        set[`events.${id}.event`] = event;
+      }
+      change([{ id: run.id, kind: "run", set }], note, () => {
+        for (const id of ids) settlePending(mirror, run.id, id);
+      });
+    },
+    [notebook, run.id, change],
+  );
+
+  const sinceAt = useCallback((stampMs?: number) => {
+    const lateMs = stampMs === undefined ? 0 : Math.min(3000, Math.max(0, performance.now() - stampMs));
+    const atMs = clockAt({ clock: clockNow.current, pageMs: performance.now() }) - lateMs;
+    const lastMs = Math.max(0, ...latest.current.events.map(({ event }) => event?.sinceStartMs ?? 0));
+    return Math.max(lastMs, Math.round(atMs));
+  }, []);
+
+  const say = useCallback(
+    (
+      press: RunEvent["press"],
+      stampMs?: number,
+      more: { readonly laneId?: string | undefined; readonly note?: string } = {},
+    ) => {
+      const sinceStartMs = sinceAt(stampMs);
+      const now = viewAt(latest.current, sinceStartMs);
+      const everyone = press === "pause" || press === "resume" || press === "waitOn" || press === "waitOff";
+      const laneId = everyone ? undefined : (more.laneId ?? now.laneId ?? undefined);
+      if (!everyone && laneId === undefined) return;
+      const event = {
+        press,
+        sinceStartMs,
+        wallMs: Date.now(),
+        ...(laneId !== undefined && { laneId }),
+        ...(more.note !== undefined && { note: more.note }),
+      } as RunEvent;
+      const begins = press === "start" && laneId !== undefined;
+      const moved = begins ? firstStart({ run: latest.current, laneId, atS: sinceStartMs / 1000 }) : {};
+      write([event], noteOf(press, now), moved);
+      setNowMs(clockAt({ clock: clockNow.current, pageMs: performance.now() }));
+      dismiss(clockNow, setClock, run.id);
+    },
+    [run.id, sinceAt, write],
+  );
+
+  const press = useCallback(
+    (stampMs: number) => {
+      const means = viewAt(latest.current, sinceAt(stampMs));
+      // Paused, the press goes on again; nothing is moved by it.
+      if (means.paused) return say("resume", stampMs);
+      if (means.round !== null) return say("another", stampMs);
+      if (means.press !== null) say(means.press, stampMs);
+    },
+    [say, sinceAt],
+  );
+
+  // Presses that were not durable when the page was killed, and the gap itself.
+  useEffect(() => {
+    const held = new Set(latest.current.events.map(({ id }) => id as string));
+    for (const { id, event } of readPending(mirror, run.id)) {
+      if (held.has(id)) settlePending(mirror, run.id, id);
+      else {
+        const set = { [`events.${id}.event`]: event };
+        change([{ id: run.id, kind: "run", set }], "a press kept from before", () => settlePending(mirror, run.id, id));
+      }
+    }
+    if (alive.has(run.id) || clockNow.current.notice?.kind === "awayUnknown") return;
+    if (latest.current.events.length > 0 && latest.current.endedAt === undefined)
+      write(gone(run.id, clockNow.current), "the page came back");
+    alive.set(run.id, clockNow.current);
+  }, [run.id, change, write]);
+
+  // The first page with this run in hand sounds its cues; another one looks on.
+  useEffect(() => {
+    if (!("locks" in navigator)) return;
+    let letGo: () => void = () => undefined;
+    let left = false;
+    void navigator.locks
+      .request(`captray-run-${run.id}`, { ifAvailable: true }, (lock) => {
+        if (left) return;
+        setPuts(lock !== null);
+        return lock === null
+          ? undefined
+          : new Promise<void>((done) => {
+              letGo = done;
+            });
+      })
+      .catch(() => undefined);
+    return () => {
+      left = true;
+      letGo();
+    };
+  }, [run.id]);
+
+  useEffect(() => {
+    if (isOver || isAsked) return;
+    let wasHidden = document.hidden;
+    let beatAt = Number.NEGATIVE_INFINITY;
+    const hides = () => {
+      wasHidden ||= document.hidden;
+    };
+    const tick = () => {
+      const pageMs = performance.now();
+      const wallMs = Date.now();
+      const stepped = stepClock({ clock: clockNow.current, now: { pageMs, wallMs, wasHidden } });
+      wasHidden = document.hidden;
+      const isTold = stepped.notice !== clockNow.current.notice;
+      clockNow.current = stepped;
+      alive.set(run.id, stepped);
+      if (isTold) setClock(stepped);
+      if (pageMs - beatAt >= beatMs) {
+        beatAt = pageMs;
+        writeSeen(mirror, run.id, { sinceMs: stepped.sinceMs, wallMs });
+      }
+      setNowMs(stepped.sinceMs);
+    };
+    const timer = setInterval(tick, tickMs);
+    document.addEventListener("visibilitychange", hides);
+    tick();
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener("visibilitychange", hides);
+    };
+  }, [run.id, isOver, isAsked]);
+
+  // Red from the first frame of the next start, until everything is out.
+  useEffect(() => {
+    markRun({ id: isOver ? null : run.id });
+    if (isOver) dropSeen(mirror, run.id);
+  }, [run.id, isOver]);
+
+  useEffect(() => (isOver ? undefined : holdWakeLock({ onState: setWake })), [isOver]);
+  useEffect(() => () => speaker.hush(), []);
+
+  const cues = isOver || isAsked || !puts ? [] : runCues({ lanes, next, nowS });
+  const cueKey = JSON.stringify(cues.map(({ atS, kind, says }) => [Math.round(atS * 1000), kind, says]));
+  const sounding = useRef<readonly TrayCue[]>([]);
+  sounding.current = cues;
+  const dropsOnly = useDropsOnly(cueKey);
+  useEffect(() => {
+    const all = sounding.current;
+    if (dropsOnly.length === 0 || all.length === 0) return;
+    const stop = sound.run({
+      zeroMs: pageClock.nowMs() - clockAt({ clock: clockNow.current, pageMs: performance.now() }),
+      cues: all,
+      audible: sounds && settings.tones,
+      onCue: (cue) => {
+        const { kind, says } = cue as TrayCue;
+        if (settings.shakes) shaker.shake(kind);
+        if (settings.voice && kind !== "rock" && speaker.state() === "voice") speaker.say(says);
+        setSaid(says);
+      },
+    });
+    return () => {
+      stop();
+      shaker.still();
+    };
+  }, [dropsOnly, sounds, settings]);
+
+  // What the sheets say follows the run.
+  const allIds = run.lanes.flatMap(({ sheetIds = [], pieces = [] }) => [
+    ...sheetIds,
+    ...pieces.map(({ sheetId }) => sheetId),
+  ]);
+  const idsKey = allIds.join();
+  const [loaded, setLoaded] = useState(0);
+  useEffect(() => {
+    for (const id of idsKey.split(",").filter(Boolean))
+      void notebook.load(id).then(
+        () => setLoaded((now) => now + 1),
+        () => undefined,
+      );
+  }, [notebook, idsKey]);
+  const touches = lanes.map(({ state }) => `${state.startedAtS} ${state.endedAtS}`).join();
+  const lanesNow = useRef(lanes);
+  lanesNow.current = lanes;
+  useEffect(() => {
+    if (loaded === 0 || latest.current.leftBecause !== undefined || touches === "") return;
+    const { offsetMin } = momentNow();
+    const sets = sheetsFollow({
+      run: latest.current,
+      lanes: lanesNow.current,
+      sheetOf: (id) => {
+        const held = notebook.peek(id);
+        return held?.kind === "sheet" ? held : undefined;
+      },
+      offsetMin,
+    });
+    change(sets, "sheets follow the run");
+  }, [notebook, change, touches, loaded]);
+  const endsAtS =
+    lanes.length > 0 && lanes.every(({ state }) => state.state === "done")
+      ? Math.max(...lanes.map(({ state }) => state.endedAtS ?? 0))
+      : null;
+  useEffect(() => {
+    const { startedAt, endedAt, leftBecause, id } = latest.current;
+    if (leftBecause !== undefined) return;
+    if (endsAtS !== null && endedAt === undefined && startedAt !== undefined) {
+      change(
+        [
+          {
+            id,
+            kind: "run",
+            set: { endedAt: { at: Math.round(startedAt.at + endsAtS * 1000), offsetMin: startedAt.offsetMin } },
+          },
+        ],
+        "the run is over",
+      );
+    } else if (endsAtS === null && endedAt !== undefined)
+      change([{ id, kind: "run", set: { endedAt: null } }], "the run goes on");
+  }, [change, endsAtS]);
+
+  const wakeSound = useCallback(() => {
+    if (sounds) void sound.wake().then(setHeard);
+  }, [sounds]);
+
+  const wet = useRef(dry);
+  useEffect(() => {
+    if (!keysOn || isOver || isAsked) return;
+    const half = (event: KeyboardEvent) => {
+      if (event.key.toLowerCase() !== "c" || event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
+      const now = viewAt(latest.current, sinceAt());
+      if (now.round === null) return;
+      event.stopImmediatePropagation();
+      event.preventDefault();
+      say("clear", event.timeStamp);
+    };
+    window.addEventListener("keydown", half, true);
+    const stop = listenForPress({
+      onPress: (stampMs) => {
+        wakeSound();
+        const { state, pressMs } = stepWet({ state: wet.current, event: { kind: "key", stampMs } });
+        wet.current = state;
+        if (pressMs !== undefined) press(pressMs);
+      },
+    });
+    return () => {
+      window.removeEventListener("keydown", half, true);
+      stop();
+    };
+  }, [keysOn, isOver, isAsked, press, say, sinceAt, wakeSound]);
+
+  const thermometer = useThermometer({
+    run,
+    step: next?.steps[next.state.stay?.at ?? 0],
+    unit: temperatureUnit,
+    onKeep: (bath, bathC) =>
+      change(
+        [
+          {
+            id: run.id,
+            kind: "run",
+            set: { [`readings.${notebook.newId()}.reading`]: { bath, bathC, sinceStartMs: sinceAt() } },
+          },
+        ],
+        `${bathC} °C`,
+      ),
+  });
+  const target = next?.state.means;
+
+  return {
+    run,
+    view: { ...view, over: isOver },
+    /** The page was gone, and only the person knows how long. */
+    askedWords: clock.notice?.kind === "awayUnknown" ? clockNoticeWords(clock.notice) : null,
+    notices: [
+      ...(clock.notice === null || isAsked
+        ? []
+        : [
+            clockNoticeWords(clock.notice),
+            ...passedWords(clock.notice.kind === "away" ? inHand.gaps.at(-1) : undefined),
+          ]),
+      ...(puts ? [] : ["This run is open on another page of this machine too: that one sounds the cues."]),
+      ...(failed
+        ? [
+            "This machine would not keep the last press in the notebook. It is kept on this page, and tried again with the next.",
+          ]
+        : []),
+    ],
+    started: next?.state.stay !== null && next !== undefined,
+    skips: target?.kind === "next" ? target.to.step : null,
+    waits: lanes.some(({ state }) => state.waitForMe),
+    takesBack: takesBack && {
+      ...takesBack,
+      who: codesWords(lanes.find(({ id }) => id === takesBack.laneId)?.codes ?? []),
+    },
+    codes: lanes.flatMap(({ codes }) => codes),
+    sheetIds: allIds,
+    fogs: fogsWords(lanes),
+    tellApart: toTellApart({
+      lanes,
+      toldApart: new Set(run.lanes.flatMap(({ id, toldApartAt }) => (toldApartAt ? [id as string] : []))),
+    }),
+    settings,
+    said,
+    thermometer,
+    voiceWords: voiceWords(speech),
+    soundWords: soundWords(heard, sounds),
+    shakeWords: shaker.possible ? undefined : "this machine has none",
+    wakeWords: wakeWords(wake),
+    fullScreen: document.fullscreenEnabled
+      ? {
+          on: document.fullscreenElement !== null,
+          turn: () => {
+            const turning =
+              document.fullscreenElement === null
+                ? document.documentElement.requestFullscreen()
+                : document.exitFullscreen();
+            turning.catch(() => undefined);
+          },
+        }
+      : null,
+    press,
+    say,
+    wakeSound,
+    takeBack: () => {
+      if (takesBack !== null) say("takeBack", undefined, { laneId: takesBack.laneId });
+    },
+    trouble: (note: string) => say("trouble", undefined, { note }),
+    toldApart: (laneIds: readonly string[]) =>
+      change(
+        [
+          {
+            id: run.id,
+            kind: "run",
+            set: Object.fromEntries(laneIds.map((id) => [`lanes.${id}.toldApartAt`, { ...momentNow() }])),
+          },
+        ],
+        "told apart",
+      ),
+    wasAway: (awayS: number) => {
+      const before = clockNow.current;
+      const told = addToClock({ clock: before, byMs: awayS * 1000 });
+      clockNow.current = told;
+      write(gone(run.id, told, before.sinceMs), "the page came back");
+      alive.set(run.id, told);
+      setClock(told);
+      setNowMs(told.sinceMs);
+    },
+    leave: () => {
+      const now = momentNow();
+      change(
+        [{ id: run.id, kind: "run", set: { endedAt: { ...now }, leftBecause: "left before the end" } }],
+        "the run was left",
+      );
+      markRun({ id: null });
+    },
+    set: (chosen: RunSettings) => {
+      writeRunSettings(mirror, chosen);
+      setSettings(chosen);
+    },
+  };
+}
+
+const nothingInHand: RunInHand & { readonly gaps: readonly RunGap[] } = {
+  recipeName: "",
+  lanes: [],
+  order: [],
+  nowS: 0,
+  gaps: [],
+};
+
+/** The page at another second than the one that is shown. */
+function viewAt(run: Run, sinceStartMs: number): RunView {
+  return runView(runInHand({ run, sinceStartMs }) ?? nothingInHand);
+}
+
+/** Where the clock stands as the page opens. */
+function resumed(run: Run): RunClock {
+  const last = run.events.reduce(
+    (latest, { event }) =>
+      event !== undefined && event.sinceStartMs >= latest.sinceMs
+        ? { sinceMs: event.sinceStartMs, wallMs: event.wallMs }
+        : latest,
+    { sinceMs: 0, wallMs: run.startedAt?.at ?? Date.now() },
+  );
+  const beat = readSeen(mirror, run.id);
+  const seen = beat !== null && beat.sinceMs >= last.sinceMs ? beat : last;
+  return resumeClock({ seen, pageMs: performance.now(), wallMs: Date.now() });
+}
+
+/** The gap as two events: when the page was last seen, and when it came back. */
+function gone(runId: string, now: RunClock, fromMs?: number): readonly RunEvent[] {
+  const seenMs = fromMs ?? readSeen(mirror, runId)?.sinceMs ?? now.sinceMs;
+  const wallMs = Date.now();
+  return [
+    { press: "killed", sinceStartMs: Math.round(Math.min(seenMs, now.sinceMs)), wallMs },
+    { press: "restored", sinceStartMs: Math.round(now.sinceMs), wallMs },
+  ];
+}
+
+/** A notice was read once something is pressed after it. */
+function dismiss(clock: { current: RunClock }, show: (clock: RunClock) => void, runId: string): void {
+  if (clock.current.notice === null || clock.current.notice.kind === "awayUnknown") return;
+  clock.current = { ...clock.current, notice: null };
+  alive.set(runId, clock.current);
+  show(clock.current);
+}
+
+/** The cues as text, anew only when something was added or moved: those that have sounded drop out by themselves. */
+function useDropsOnly(cueKey: string): string {
+  const held = useRef("[]");
+  const was = JSON.parse(held.current) as readonly unknown[];
+  const is = JSON.parse(cueKey) as readonly unknown[];
+  const tail = was.slice(was.length - is.length);
+  if (is.length > was.length || JSON.stringify(tail) !== cueKey) held.current = cueKey;
+  return held.current;
+}
+
+function noteOf(press: RunEvent["press"], { move }: RunView): string {
+  return press === "takeBack" ? "a press at the trays taken back" : `${move}, ${press}`;
+}
