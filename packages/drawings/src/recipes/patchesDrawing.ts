@@ -126,7 +126,7 @@ export function patchesDrawing({ widthPx, letterPx, patches, sheet }: PatchesDra
     const laidWords =
       cut.length === 0
         ? "All stay on the print."
-        : `For the scan ${cut.map(({ letter }) => letter).join(", ")} lie beside the print.`;
+        : `For the scan ${cut.map(({ letter }) => letter).join(", ")} ${cut.length === 1 ? "lies" : "lie"} beside the print.`;
     return `Control patches, ${size}: ${patches.map(({ says }) => says).join("; ")}. ${laidWords}`;
   }
 }

@@ -55,7 +55,8 @@ function About({ view }: { readonly view: RecipePageView }) {
     <div className="Shelf-Recipe-about">
       {view.isChanged && (
         <p className="small Shelf-Recipe-changed" role="status">
-          Changed, not kept yet. It waits on this machine, also when the page is closed.
+          Changed, not kept yet. It waits on this machine, also when the page is closed.{" "}
+          {view.read.problems.length === 0 && <Word onPress={view.keep}>Keep it</Word>}
         </p>
       )}
       <PlainField

@@ -35,11 +35,6 @@ export function StepForm({ step, view, cautions, onAdded, onMove, isFirst, isLas
       <div className="Shelf-Form-acts">
         <Move by={-1} step={step} onMove={onMove} waits={isFirst ? "it is the first" : undefined} />
         <Move by={1} step={step} onMove={onMove} waits={isLast ? "it is the last" : undefined} />
-        {step.roundId === "" && (
-          <Button onPress={() => on({ kind: "roundBegun", stepId })} spoken={`Go through ${step.name} more than once`}>
-            Go through it more than once
-          </Button>
-        )}
         <Button onPress={() => on({ kind: "removed", stepId })} spoken={`Take ${step.name} out`}>
           Take it out
         </Button>
@@ -123,6 +118,11 @@ export function StepForm({ step, view, cautions, onAdded, onMove, isFirst, isLas
       )}
       <Holds step={step} view={view} />
       <div className="Shelf-Ways">
+        {step.roundId === "" && (
+          <Word onPress={() => on({ kind: "roundBegun", stepId })} spoken={`Go through ${step.name} more than once`}>
+            Go through it more than once
+          </Word>
+        )}
         <AddStep view={view} afterId={stepId} after={step.name} onAdded={onAdded} />
       </div>
     </div>
