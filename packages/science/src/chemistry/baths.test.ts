@@ -236,6 +236,16 @@ describe("how worn a bath is", () => {
     expect(unknown.halvings.low).toBeGreaterThan(0);
     expect(unknown.halvings.high / unknown.halvings.low).toBeGreaterThan(4);
     expect(unknown.wornInH).toBeNull();
+    for (const one of [wear({ ageH: null, areaM2: 0 }), wear({ ageH: 0, areaM2: null })]) {
+      expect(one.halvings.low).toBeGreaterThan(0);
+    }
+  });
+
+  test("until worn: half a life from half of it, none beyond, less with paper [by hand]", () => {
+    const known = { halfLifeH: { value: 8, sdLn: 0 }, halfAreaM2L: { value: 1, sdLn: 0 } };
+    expectAlike(wear({ ...known, ageH: 4, areaM2: 0 }).wornInH, { value: 4, low: 4, high: 4 });
+    expectAlike(wear({ ...known, ageH: 2, areaM2: 0.5 }).wornInH?.value, 2);
+    expect(wear({ ...known, ageH: 9, areaM2: 0 }).wornInH?.value).toBe(0);
   });
 
   test("a strip moves what is believed towards what was seen, and narrows it", () => {
