@@ -28,7 +28,7 @@ export function lightTimerView({
     case "greyLeft":
       return {
         head: "All dark",
-        figure: "grey",
+        figure: "",
         lines: [
           "Card over the right half and the strip between. Give the left half its light grey.",
           "This screen face down until it is given.",
@@ -74,7 +74,7 @@ export function lightTimerView({
     case "greyRight":
       return {
         head: "All dark again",
-        figure: "grey",
+        figure: "",
         lines: [
           "Card over the left half and the strip between. Give the right half its light grey, as long as the left.",
           "This screen face down until it is given.",

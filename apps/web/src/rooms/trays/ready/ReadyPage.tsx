@@ -8,6 +8,7 @@ import { Page } from "../../../kit/Page.tsx";
 import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
 import { Word } from "../../../kit/Word.tsx";
+import { LightVerdicts } from "../lightTest/LightVerdicts.tsx";
 import { trayTime } from "../run/runWords.ts";
 import { useReady } from "./useReady.ts";
 import "./Ready.css";
@@ -38,6 +39,10 @@ export default function ReadyPage() {
             <Baths ready={ready} />
             <Timetable ready={ready} />
             <Cautions cautions={ready.cautions.shown} checkedOn={ready.cautions.checkedOn} />
+            <Section head="Is my light safe?">
+              <LightVerdicts />
+              <Word to="/trays/light">Test a light</Word>
+            </Section>
             <Section head="If nobody presses">
               <Choice
                 label="If nobody presses"
