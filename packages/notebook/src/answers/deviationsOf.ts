@@ -171,9 +171,16 @@ function developmentOf({
       ratioStops: ratioStops.value,
       ratioSdStops: Math.min(4, ratioStops.sd),
     });
-    const stops = Math.log2((effectiveS + 0.5) / (effectiveS - Math.min(0.5, effectiveS / 2)));
-    const u1 = (asked.u1 ?? 1) * 2 ** ratioStops.value;
-    const perSecond = developmentSlip({ ...asked, u1, ratioStops: stops, draws: 1 }).exposed.value;
+    // A second across where it ended, half of it to either side.
+    const halfS = Math.min(0.5, effectiveS / 4);
+    const perSecond =
+      developmentSlip({
+        ...asked,
+        u1: ((asked.u1 ?? 1) * (effectiveS - halfS)) / plannedS,
+        ratioStops: Math.log2((effectiveS + halfS) / (effectiveS - halfS)),
+        draws: 1,
+      }).exposed.value /
+      (2 * halfS);
     return { plannedS, effectiveS: { value: effectiveS, sd }, ratioStops, change, perSecond };
   } catch (fault) {
     if (fault instanceof OutOfDomain) return undefined;
