@@ -4,7 +4,7 @@ import { writeScenes } from "./demoScenes.ts";
 import { writeSheets } from "./demoSheets.ts";
 import { writeShelf } from "./demoShelf.ts";
 
-/** The log of the invented notebook, in the order of time: the shelf, a flash strip, seven scenes, eight sheets. */
+/** The log of the invented notebook, in the order of time: the shelf, a flash strip, seven scenes, eight sheets and three runs. */
 export function demoLog(): readonly Change[] {
   const journal = newDemoJournal();
   const shelf = writeShelf(journal);

@@ -3,6 +3,7 @@ import { kitOf, planOf } from "../../answers/index.ts";
 import type { Json, Mishap, Moment, RecordId, Scene, StepDate } from "../../records/index.ts";
 import { onDay } from "./demoDates.ts";
 import type { DemoJournal } from "./demoJournal.ts";
+import { type DemoRun, demoFault, writeRun } from "./demoRuns.ts";
 import { type DemoScenes, dialReading } from "./demoScenes.ts";
 import type { DemoShelf } from "./demoShelf.ts";
 
@@ -30,8 +31,8 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
     { timeS: 8.3, manner: "ticks" },
     { timeS: 4.8, manner: "ticks" },
   ]);
-  step(w28, onDay(29, 19, 30), "inProcessAt", "in the trays");
-  step(w28, onDay(29, 19, 58), "dryingAt", "drying");
+  // The first developer six seconds over, nobody at the rinse before the bleach, a second late throughout.
+  throughTheTrays(w28, onDay(29, 19, 30), { developerC: 20, rounds: 3, late: [6, 1, null] });
   step(w28, onDay(30, 10, 0), "measuredAt", "measured");
   step(w28, onDay(30, 10, 20), "keptAt", "kept", {
     rating: 4,
@@ -45,9 +46,12 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
     { timeS: 6.1, manner: "counted" },
   ]);
   mishap(w29, onDay(30, 14, 12), "knocked");
-  step(w29, onDay(30, 19, 40), "inProcessAt", "in the trays");
-  step(w29, onDay(30, 20, 5), "dryingAt", "drying");
+  throughTheTrays(w29, onDay(30, 19, 40), { developerC: 18.5, rounds: 3, late: [1, -14, 1, 12] });
   step(w29, onDay(31, 9, 30), "measuredAt", "measured", {
+    faults: [
+      demoFault(journal, onDay(31, 9, 20), "tongMark", [0.9, 0.06, 0.1, 0.06], "The tongs slipped in the stop."),
+      demoFault(journal, onDay(31, 9, 21), "blister", [0.3, 0.62, 0.07, 0.05]),
+    ],
     rating: 2,
     notes: "Counted in the head, two openings. The tripod was knocked between them: the jug has two handles.",
   });
@@ -108,9 +112,23 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
   plan(w35, onDay(31, 17, 2), asNegative.id, with210);
   load(w35, onDay(31, 17, 5), side(shelf.holder3, shelf.side3b));
 
-  step(w31, onDay(31, 20, 2), "inProcessAt", "in the trays");
+  const w31Out = throughTheTrays(w31, onDay(31, 20, 2), {
+    developerC: 20.5,
+    rounds: 3,
+    late: [2, 1, 1, 2, 0, null, 1],
+  });
   step(w32, onDay(31, 20, 4), "inProcessAt", "in the trays");
-  step(w31, onDay(31, 20, 24), "dryingAt", "drying", {
+  write(w31, { ...w31Out, at: w31Out.at + 60_000 }, "looked at", {
+    hangs: { on: "glass" },
+    faults: [
+      demoFault(
+        journal,
+        w31Out,
+        "residue",
+        [0.68, 0.78, 0.25, 0.16],
+        "Grey where the sheets lay on each other in the bleach.",
+      ),
+    ],
     notes: "First noted 13; the watch said 13.6. Face up on glass.",
   });
 
@@ -141,6 +159,14 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
     set: Readonly<Record<string, Json>> = {},
   ): void {
     write(sheet, at, what, { [date]: at, ...set });
+  }
+
+  /** A run of recipe 4: in the trays with its first press, drying with its last. */
+  function throughTheTrays(sheet: DemoSheet, at: Moment, run: Pick<DemoRun, "developerC" | "rounds" | "late">): Moment {
+    step(sheet, at, "inProcessAt", "in the trays");
+    const out = writeRun(journal, { ...run, at, recipeId: shelf.recipe4, code: sheet.code, sheetId: sheet.id });
+    step(sheet, out, "dryingAt", "drying");
+    return out;
   }
 
   function mishap(sheet: DemoSheet, at: Moment, what: Mishap): void {

@@ -1,6 +1,6 @@
 import { flashRateFromDensities } from "@captray/science/tone";
 import { describe, expect, test } from "vitest";
-import { kitOf, planOf } from "../../answers/index.ts";
+import { dryingOf, kitOf, planOf, runDoneOf } from "../../answers/index.ts";
 import { exportNotebook } from "../../formats/index.ts";
 import { openForTest } from "../../journal/testing.ts";
 import { type AnyRecord, nextSheetCode, type Scene, type Sheet, stepDates } from "../../records/index.ts";
@@ -264,5 +264,28 @@ describe("the invented notebook", () => {
     await notebook.change([{ id: card?.id ?? "", kind: "sheet", set: { label: "mine" } }], "label").kept;
     expect(await notebook.takeBack()).toMatchObject({ kind: "takenBack", left: [] });
     expect(await notebook.load(card?.id ?? "")).toMatchObject({ label: "paper negative of the skiff" });
+  });
+});
+
+describe("the runs of the invented notebook", () => {
+  test("three sheets went through the trays, with a slip each; the other records follow", async () => {
+    const { notebook, sheet } = await demo();
+    const runs = notebook.shelf("run");
+    const told = runs.map((run) => runDoneOf({ run }));
+    const lanes = told.flatMap((one) => (one.kind === "done" ? one.lanes : []));
+    expect(told.map((one) => one.kind === "done" && one.isOver)).toEqual([true, true, true]);
+    expect(lanes.map(({ code, rounds, leftUndone }) => [code, rounds, leftUndone])).toEqual([
+      ["W28", 3, []],
+      ["W29", 3, []],
+      ["W31", 3, []],
+    ]);
+    for (const [place, code] of ["W28", "W29", "W31"].entries()) {
+      expect(sheet(code).inProcessAt).toEqual(runs[place]?.startedAt);
+      expect(sheet(code).dryingAt).toEqual(runs[place]?.endedAt);
+      expect(lanes[place]?.stays.some(({ against }) => against !== "asPlanned")).toBe(true);
+    }
+    expect(lanes.map(({ stays }) => stays.filter(({ how }) => how === "assumed").length)).toEqual([1, 0, 1]);
+    const { hanging } = dryingOf({ sheets: [sheet("W31"), sheet("W28")], runs });
+    expect(hanging.map(({ code, hangs, fixed }) => [code, hangs?.on, fixed])).toEqual([["W31", "glass", "unfixed"]]);
   });
 });
