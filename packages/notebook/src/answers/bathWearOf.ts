@@ -31,8 +31,11 @@ export interface BathWearOf {
   /** When it is worn by half, if nothing more goes through; a last hour ends it before. */
   readonly goodUntilMs: WearRange | undefined;
   readonly lastHourMs: number | undefined;
-  /** Square metres that halve it, and what its life rests on. */
-  readonly capacityM2: WearRange | undefined;
+  /** Paper at which it is worn by half, what went through counted with it, if the rest followed at once. */
+  readonly wornAtM2: WearRange | undefined;
+  /** What went through, as it came. */
+  readonly through: readonly Passed[];
+  /** What its life rests on. */
   readonly ground: "prior" | "learnt" | "told";
   /** The two halves as they are believed now; nothing for water. */
   readonly halves: { readonly halfLifeH: Half; readonly halfAreaM2L: Half } | undefined;
@@ -56,7 +59,7 @@ export function bathWearOf({ bath, atMs, passed = [] }: BathWearOfInput): BathWe
   const sheets = through.reduce((sum, one) => sum + one.sheets, 0);
   const ageH = mixedAt && Math.max(0, (atMs - mixedAt.at) / hourMs);
   const lastHourMs = bath.lastHourAt?.at;
-  const common = { ageH, areaM2, sheets, lastHourMs };
+  const common = { ageH, areaM2, sheets, lastHourMs, through };
   // Water does not wear: it is changed.
   if (role === "water") {
     return {
@@ -66,7 +69,7 @@ export function bathWearOf({ bath, atMs, passed = [] }: BathWearOfInput): BathWe
       strength: whole,
       timeFactor: whole,
       goodUntilMs: undefined,
-      capacityM2: undefined,
+      wornAtM2: undefined,
       ground: "prior",
       halves: undefined,
     };
@@ -88,7 +91,8 @@ export function bathWearOf({ bath, atMs, passed = [] }: BathWearOfInput): BathWe
   const isOver = lastHourMs !== undefined && atMs >= lastHourMs;
   const { wornInH } = wear;
   const until = (hours: number) => Math.min(lastHourMs ?? Number.MAX_SAFE_INTEGER, atMs + hours * hourMs);
-  const capacity = wear.learnt.halfAreaM2L;
+  const { halfAreaM2L: area, halfLifeH: life } = wear.learnt;
+  const wornM2 = Math.max(0, 1 - (ageH ?? 0) / life.value) * area.value * litres;
   return {
     ...common,
     verdict: bath.discardedAt ? "discarded" : isOver ? "over" : wear.verdict,
@@ -103,10 +107,10 @@ export function bathWearOf({ bath, atMs, passed = [] }: BathWearOfInput): BathWe
       wornInH === null
         ? undefined
         : { value: until(wornInH.value), low: until(wornInH.low), high: until(wornInH.high) },
-    capacityM2: {
-      value: capacity.value * litres,
-      low: capacity.value * litres * Math.exp(-nineInTen * capacity.sdLn),
-      high: capacity.value * litres * Math.exp(nineInTen * capacity.sdLn),
+    wornAtM2: {
+      value: wornM2,
+      low: wornM2 * Math.exp(-nineInTen * area.sdLn),
+      high: wornM2 * Math.exp(nineInTen * area.sdLn),
     },
     ground: strips.length > 0 ? "learnt" : (bath.halfLifeH?.ground ?? "prior"),
     halves: strips.length > 0 ? wear.learnt : { halfLifeH, halfAreaM2L },
@@ -138,7 +142,7 @@ function halvesOf(bath: Bath, role: BathRole): { readonly halfLifeH: Half; reado
 
 function passedBy(bath: Bath, passed: readonly Passed[], atMs: number): readonly Passed[] {
   const byHand = (bath.byHand ?? []).map(({ at, areaM2, sheets }) => ({ at: at.at, areaM2, sheets }));
-  return [...passed, ...byHand].filter(({ at }) => at <= atMs);
+  return [...passed, ...byHand].filter(({ at }) => at <= atMs).sort((a, b) => a.at - b.at);
 }
 
 /** What the strips said: against the first of them, timed while the bath was fresh. */

@@ -58,6 +58,7 @@ export { type HourOfDay, type Hours, type HoursFor, hoursFor } from "./hoursFor.
 export type { Kit } from "./kit.ts";
 export { type FindsRecords, kitOf } from "./kitOf.ts";
 export { type LampMoved, lampMoved } from "./lampMoved.ts";
+export { laneRecipeOf } from "./laneRecipeOf.ts";
 export { type LensFacts, lensFactsOf } from "./lensFactsOf.ts";
 export { type LightMoved, lightMoved } from "./lightMoved.ts";
 export { type LightFor, type LightOf, lightOf } from "./lightOf.ts";

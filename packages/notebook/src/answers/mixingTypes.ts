@@ -6,7 +6,7 @@ import type {
   ShownCaution,
   StrengthBasis,
 } from "@captray/science/chemistry";
-import type { BathRole, StockKind } from "../records/index.ts";
+import type { BathRole, BathSubstance, StockKind } from "../records/index.ts";
 
 /** A jar or a bottle, as its label says it; what was not said is asked for. */
 export interface StockAsked {
@@ -20,7 +20,7 @@ export interface StockAsked {
 
 /** One substance of the bath, and how much of it is wanted in 100 ml. */
 export interface Wanted {
-  readonly what: string;
+  readonly what: BathSubstance;
   readonly percentWv?: number | undefined;
 }
 

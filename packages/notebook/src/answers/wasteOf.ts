@@ -1,4 +1,4 @@
-import type { Bath, WasteVessel } from "../records/index.ts";
+import type { Bath, BathSubstance, WasteVessel } from "../records/index.ts";
 
 export interface WasteOf {
   /** Where it goes. */
@@ -21,11 +21,11 @@ export interface WasteOf {
  */
 export function wasteOf({ bath }: { readonly bath: Pick<Bath, "role" | "holds"> }): WasteOf {
   const { role = "water", holds = [] } = bath;
-  const has = (...words: readonly string[]) => holds.some(({ what }) => words.includes(what));
+  const has = (...words: readonly BathSubstance[]) => holds.some(({ what }) => words.includes(what));
   if (has("h2o2", "permanganate", "dichromate") || ["acid", "peroxide", "acidAndPeroxide"].includes(role)) {
     return { vessel: "usedBleach", refused: { usedFixer: "bleachMeetsFixer", neither: "silverInDrain" } };
   }
-  if (has("fixer", "thiosulfate") || ["fix", "clear", "washAid"].includes(role)) {
+  if (has("fixer") || ["fix", "clear", "washAid"].includes(role)) {
     return { vessel: "usedFixer", refused: { usedBleach: "bleachMeetsFixer", neither: "silverInDrain" } };
   }
   if (has("acetic", "citric", "sulfuric") || role === "stop") {

@@ -1,7 +1,7 @@
 import * as z from "zod/mini";
-import { count, link, longText, moment, notNegative, positive, typedText, word } from "./fields.ts";
+import { count, link, longText, moment, notNegative, positive, word } from "./fields.ts";
 import { plainJson } from "./plainJson.ts";
-import { bathRoles } from "./recipe.ts";
+import { bathRoles, bathSubstances } from "./recipe.ts";
 import { type RecordFrom, record } from "./record.ts";
 
 /** Where used baths go: two vessels that never meet, and what goes into neither of them. */
@@ -24,7 +24,9 @@ export const bath = record("bath", {
     role: z.enum(bathRoles),
     recipeId: link,
     /** What is in it: substance and grams in 100 ml, where it is known. */
-    holds: z.array(z.strictObject({ what: typedText, percentWv: z.exactOptional(positive) })).check(z.maxLength(10)),
+    holds: z
+      .array(z.strictObject({ what: z.enum(bathSubstances), percentWv: z.exactOptional(positive) }))
+      .check(z.maxLength(10)),
     /** The question and the pours as they were. */
     mixed: plainJson({ most: 20_000 }),
     volumeMl: positive,

@@ -4,8 +4,10 @@ import { NothingYet } from "../../kit/NothingYet.tsx";
 import { Page } from "../../kit/Page.tsx";
 import { Section } from "../../kit/Section.tsx";
 import { Word } from "../../kit/Word.tsx";
+import { BathsPart } from "./home/BathsPart.tsx";
 import type { WaitingLine } from "./home/traysView.ts";
 import { useTrays } from "./home/useTrays.ts";
+import { LightVerdicts } from "./lightTest/LightVerdicts.tsx";
 import "./TraysHome.css";
 
 /** The Trays room's door: the sheets that wait, and what goes on. */
@@ -48,11 +50,16 @@ export default function TraysHome() {
             </ul>
           </Section>
         )}
+        <BathsPart />
         {drying + dry > 0 && (
           <Section head="Drying" aside={dryingWords(drying, dry)}>
             <Word to="/trays/drying">What hangs where</Word>
           </Section>
         )}
+        <Section head="Is my light safe?">
+          <LightVerdicts />
+          <Word to="/trays/light">Test a light</Word>
+        </Section>
       </div>
     </Page>
   );
