@@ -22,7 +22,7 @@ import type {
   LaneStay,
   RunLaneInput,
 } from "./laneTypes.ts";
-import { stayClock } from "./stayClock.ts";
+import { type StayClock, stayClock } from "./stayClock.ts";
 
 /** So long after its end a stay goes on by itself, if nobody presses. */
 const goesOnAfterS = 20;
@@ -32,6 +32,15 @@ interface Stay extends Place {
   readonly startS: number;
   /** From when it was known that the sheet is here: nothing sounds for what is past. */
   readonly knownS: number;
+}
+
+/** When a stay ends, and by which clock. */
+interface End {
+  readonly clock: StayClock;
+  readonly endS: number;
+  readonly liftS: number;
+  readonly drainS: number;
+  readonly dueS: number;
 }
 
 /** All that a press may change, so that taking one back restores it whole. */
@@ -73,6 +82,7 @@ export function runLane(input: RunLaneInput): LaneState {
   let alive = true;
   let heardS = Number.NEGATIVE_INFINITY;
   let knownS = Number.NEGATIVE_INFINITY;
+  const ends = new WeakMap<Stay, { readonly knownS: number; readonly end: End }>();
   let hold: Hold = {
     phase: "waiting",
     stay: undefined,
@@ -114,8 +124,16 @@ export function runLane(input: RunLaneInput): LaneState {
     }
   }
 
-  /** When a stay ends, by all that is known by now. */
-  function endOf(stay: Stay) {
+  /** When a stay ends, by all that is known by now; asked again and again, reckoned once. */
+  function endOf(stay: Stay): End {
+    const held = ends.get(stay);
+    if (held?.knownS === knownS) return held.end;
+    const end = endFrom(stay);
+    ends.set(stay, { knownS, end });
+    return end;
+  }
+
+  function endFrom(stay: Stay): End {
     const step = stepAt(recipe, stay);
     const known = readings.filter(({ atS }) => atS <= knownS);
     const clock = stayClock(step, { startS: stay.startS, readings: known, at: stay.at });
@@ -152,7 +170,7 @@ export function runLane(input: RunLaneInput): LaneState {
     return onS < hold.letGoS ? null : onS;
   }
 
-  function soundUpTo(stay: Stay, { liftS, endS, drainS }: ReturnType<typeof endOf>, toS: number): void {
+  function soundUpTo(stay: Stay, { liftS, endS, drainS }: End, toS: number): void {
     const due = (atS: number) => atS > heardS && atS >= Math.max(stay.startS, stay.knownS) && atS <= toS;
     if (drainS > 0 && due(liftS)) sound("lift", liftS);
     if (due(endS)) sound("change", endS);

@@ -19,7 +19,9 @@ interface Piece {
   readonly timeConstantS: number | undefined;
 }
 
-const halvings = 60;
+const mostSteps = 100;
+/** Far below what a clock can tell. */
+const nearS = 1e-9;
 
 /**
  * The clock of a stay: constant where only one temperature is known, piece by piece where the bath was measured again, drifting
@@ -76,15 +78,17 @@ function pieceOf({ atS, bathC, airC, timeConstantS }: BathReading, startS: numbe
   return { fromS: Math.max(0, fromS), bathC: airC + (bathC - airC) * left, airC, timeConstantS };
 }
 
-/** When a rising clock comes to a value: doubled until it is past, then by halving. */
+/** When a rising clock comes to a value: doubled until it is past, then by chords, each end's weight halved while it stays. */
 function inverse(clock: (timeS: number) => number, wanted: number): number {
   let high = wanted;
   for (let doubled = 0; clock(high) < wanted && doubled < 20; doubled += 1) high *= 2;
-  let low = 0;
-  for (let halved = 0; halved < halvings; halved += 1) {
-    const middle = (low + high) / 2;
-    if (clock(middle) < wanted) low = middle;
-    else high = middle;
+  let [low, belowBy, aboveBy] = [0, -wanted, clock(high) - wanted];
+  for (let step = 0; step < mostSteps && high - low > nearS; step += 1) {
+    const middle = aboveBy === belowBy ? (low + high) / 2 : high - (aboveBy * (high - low)) / (aboveBy - belowBy);
+    const by = clock(middle) - wanted;
+    if (Math.abs(by) <= nearS) return middle;
+    if (by < 0) [low, belowBy, aboveBy] = [middle, by, aboveBy / 2];
+    else [high, aboveBy, belowBy] = [middle, by, belowBy / 2];
   }
   return (low + high) / 2;
 }
