@@ -1,8 +1,11 @@
+import { causes } from "./causes.ts";
 import type { Command } from "./command.ts";
+import { effects } from "./effects.ts";
 import { expect } from "./expect.ts";
 import { fit } from "./fit.ts";
 import { formula } from "./formula.ts";
 import { mix } from "./mix.ts";
+import { next } from "./next.ts";
 import { plan } from "./plan.ts";
 import { run } from "./run.ts";
 import { schemaCommand } from "./schema.ts";
@@ -13,6 +16,9 @@ export const allCommands: readonly Command[] = [
   plan,
   expect,
   fit,
+  causes,
+  next,
+  effects,
   mix,
   timetable,
   run,

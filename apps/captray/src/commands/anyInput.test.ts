@@ -6,10 +6,13 @@ import { bare, isKinds, shapeOf } from "../declare/shapeOf.ts";
 import { allFormulas } from "../formulas/allFormulas.ts";
 import { answerText } from "../terminal/answerText.ts";
 import type { Reply } from "../terminal/reply.ts";
+import { answerCauses, causes } from "./causes.ts";
+import { answerEffects, effects } from "./effects.ts";
 import { answerExpect, expect as expectCommand } from "./expect.ts";
 import { answerFit, fit } from "./fit.ts";
 import { answerFormula, answerFormulaLine, publishedFormula } from "./formula.ts";
 import { answerMix, mix } from "./mix.ts";
+import { answerNext, next } from "./next.ts";
 import { answerPlan, plan } from "./plan.ts";
 
 const seed = 20261203;
@@ -105,15 +108,24 @@ describe("10 000 random inputs never throw, never answer NaN or Infinity [proper
     );
   }, 120_000);
 
-  it("fit, 300", () => {
-    fc.assert(
-      fc.property(like(fit.published.input), (given) => {
-        expectSound(answerFit(given), fit.published.output);
-        expectPublished(fit.published.input, given);
-      }),
-      { seed, numRuns: 300 },
-    );
-  }, 120_000);
+  it.each<[string, Schema, Schema, (raw: unknown) => Reply, number]>([
+    ["fit", fit.published.input, fit.published.output, answerFit, 300],
+    ["causes", causes.published.input, causes.published.output, answerCauses, 150],
+    ["next", next.published.input, next.published.output, answerNext, 150],
+    ["effects", effects.published.input, effects.published.output, answerEffects, 300],
+  ])(
+    "%s",
+    (_, input, output, answer, numRuns) => {
+      fc.assert(
+        fc.property(like(input), (given) => {
+          expectSound(answer(given), output);
+          expectPublished(input, given);
+        }),
+        { seed, numRuns },
+      );
+    },
+    120_000,
+  );
 
   it("mix, 2000", () => {
     const texts = fc.constantFrom(

@@ -1,10 +1,7 @@
 import { kinds, list, number, object, orNull, text, truth, whole, word } from "../declare/fields.ts";
+import { intervalOf, uncertain } from "../declare/intervalOf.ts";
 
-const interval = object({ low: number("", "From."), high: number("", "To.") }, { description: "Nine in ten." });
-
-function uncertain(unit: string, description: string) {
-  return object({ value: number(unit, "Value."), sd: number(unit, "One standard deviation.") }, { description });
-}
+const interval = intervalOf();
 
 const parameter = object({
   value: number("", "In natural units."),

@@ -1,4 +1,4 @@
-import { list, notNegative, number, object, optional, positive, preset, text, truth, word } from "./fields.ts";
+import { list, number, object, optional, positive, preset, text, truth, word } from "./fields.ts";
 import { face, faceWays, flashS, rounds, settings, u1, u2 } from "./toneKeys.ts";
 
 /** Keys that `fit`, `causes` and `next` share: prints to learn from, and what is believed before them. */
@@ -92,5 +92,3 @@ export const campaignKeys = {
 };
 
 export const campaignWays = faceWays;
-
-export const newSd = (usual: number) => preset(usual, notNegative("", "Of measuring the new patches, in density."));

@@ -1,12 +1,9 @@
 import * as learn from "@captray/science/learn";
 import { list, number, object, orNull, positive, preset, whole, word } from "../declare/fields.ts";
+import { intervalOf } from "../declare/intervalOf.ts";
 import { type Formula, formula } from "./formula.ts";
 
 const margin = preset(0.03, positive("", "Smallest difference of density that matters."));
-
-function interval(description: string) {
-  return object({ low: number("", "From."), high: number("", "To.") }, { description });
-}
 
 function rate(description: string) {
   return object(
@@ -32,8 +29,8 @@ export const learnFormulas: readonly Formula[] = [
     output: object({
       pNoChange: number("", "Of two one-sided tests against the margin."),
       pDifferent: number("", "Of the test against no difference."),
-      interval: interval("Nine in ten."),
-      interval95: interval("95 in a hundred."),
+      interval: intervalOf("Nine in ten."),
+      interval95: intervalOf("95 in a hundred."),
       verdict: word(["noChangeSeen", "changed", "changedButLess", "cannotTellYet"], "What can be said."),
     }),
     source: "schuirmann-1987, none",
@@ -73,7 +70,7 @@ export const learnFormulas: readonly Formula[] = [
       firstRate: number("", "Share with the fault, first way."),
       secondRate: number("", "Share with the fault, second way."),
       difference: number("", "First less second."),
-      interval95: interval("Of the difference, 95 in a hundred."),
+      interval95: intervalOf("Of the difference, 95 in a hundred."),
       fisherTwoSided: number("", "Fisher's exact test."),
       firstWorse: number("", "Probability that the first way is worse."),
       first: rate("Belief of the first rate."),

@@ -1,3 +1,4 @@
+import { measureSentences } from "./measureSentences.ts";
 import { listName, nameOf } from "./nameOf.ts";
 import type { Facts } from "./outOfDomain.ts";
 import { recipeSentences } from "./recipeSentences.ts";
@@ -74,6 +75,7 @@ function speech(facts: Facts, key: string, lengthUnit: "mm" | "inch"): Speech {
 
 const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
   ...recipeSentences,
+  ...measureSentences,
   // Reading and keys.
   notJson: () => ({
     message: "The input is not a JSON document.",
@@ -281,6 +283,10 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
   processesMixed: () => ({
     message: "Negatives stand beside direct positives.",
     hint: "Learn each process from its own sheets, and compare what was learnt.",
+  }),
+  notAReversal: () => ({
+    message: "This is asked of direct positives, and the sheets are negatives.",
+    hint: "Give sheets of a reversal process; the densities of a negative are read with fit.",
   }),
   moreFaultsThanSheets: ({ value }) => ({
     message: `More sheets have the fault${value("faults") === "" || value("sheets") === "" ? " than there are" : ` (${value("faults")}) than there are (${value("sheets")})`}.`,

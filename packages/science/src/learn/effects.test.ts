@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, it, test } from "vitest";
 import peer from "../../fixtures/learn/effects.json" with { type: "json" };
 import { compareFaults } from "./compareFaults.ts";
+import { effectsOfChange } from "./effectsOfChange.ts";
 import { type EffectVerdictInput, effectVerdict } from "./effectVerdict.ts";
 import { pairsNeeded } from "./pairsNeeded.ts";
 import { runsTest } from "./runsTest.ts";
@@ -103,6 +104,59 @@ it.each<[string, () => unknown, string]>([
   ["no sign", () => runsTest({ signs: [] }), "tooFew"],
   ["a sign of 2", () => runsTest({ signs: [1, 2] }), "outOfRange"],
   ["no scatter", () => effectVerdict({ difference: 0, sd: 0 }), "notPositive"],
+])("%s is refused", (_, ask, code) => {
+  expect(ask).toThrow(expect.objectContaining({ code }));
+});
+
+const pair = (before: number, after: number, sd = 0.01) => ({
+  before: { value: before, sd },
+  after: { value: after, sd },
+});
+
+test("one pair: se² = sd² + sd² + 2 (patch² + (slope · timing)²) [by hand]", () => {
+  const { areas } = effectsOfChange({ areas: [{ area: "hull", pairs: [pair(0.8, 0.7)], stopSlope: -0.3 }] });
+  const [hull] = areas;
+  expect(hull?.difference.value).toBeCloseTo(-0.1, 12);
+  expect(hull?.difference.sd).toBeCloseTo(Math.sqrt(2 * 0.0001 + 2 * (0.0004 + 0.045 ** 2)), 12);
+  expect([hull?.degreesOfFreedom, hull?.verdict]).toEqual([null, "cannotTellYet"]);
+  expect(hull?.pairsNeeded).toBe(pairsNeeded({ pairSd: hull?.difference.sd ?? 0 }));
+});
+
+test("three pairs: the larger of their spread and the known scatter, two degrees [by hand]", () => {
+  const pairs = [pair(1, 0.9), pair(1, 0.8), pair(1, 0.7)];
+  const [area] = effectsOfChange({ areas: [{ area: "hull", pairs }] }).areas;
+  expect(area?.difference.value).toBeCloseTo(-0.2, 12);
+  expect(area?.difference.sd).toBeCloseTo(0.1 / Math.sqrt(3), 12);
+  expect(area?.degreesOfFreedom).toBe(2);
+  const [calm] = effectsOfChange({ areas: [{ area: "hull", pairs: [pair(1, 0.9), pair(1, 0.9)] }] }).areas;
+  expect(calm?.difference.sd).toBeCloseTo(Math.sqrt(0.001) / Math.sqrt(2), 12);
+});
+
+test("Holm over three areas: three times the least, twice the next, never falling [holm-1979, by hand]", () => {
+  const areas = [0.05, 0.1, 0.2].map((by) => ({ area: String(by), pairs: [pair(1, 1 + by, 0.02)] }));
+  const found = effectsOfChange({ areas }).areas;
+  const p = found.map(({ pDifferent }) => pDifferent);
+  expect(found.map(({ pDifferentHolm }) => pDifferentHolm)).toEqual([
+    expect.closeTo(Math.max(p[0] ?? 0, 2 * (p[1] ?? 0), 3 * (p[2] ?? 0)), 14),
+    expect.closeTo(Math.max(2 * (p[1] ?? 0), 3 * (p[2] ?? 0)), 14),
+    expect.closeTo(3 * (p[2] ?? 0), 14),
+  ]);
+});
+
+test("no change anywhere only where each area shows it", () => {
+  const still = { area: "snow", pairs: Array.from({ length: 20 }, () => pair(0.3, 0.3)) };
+  expect(effectsOfChange({ areas: [still] }).noChangeAnywhere).toBe(true);
+  expect(effectsOfChange({ areas: [still, { area: "hull", pairs: [pair(0.8, 0.79)] }] }).noChangeAnywhere).toBe(false);
+});
+
+it.each<[string, () => unknown, string]>([
+  ["no area", () => effectsOfChange({ areas: [] }), "tooFew"],
+  ["no pair", () => effectsOfChange({ areas: [{ area: "hull", pairs: [] }] }), "tooFew"],
+  [
+    "no scatter at all",
+    () => effectsOfChange({ areas: [{ area: "hull", pairs: [pair(1, 1, 0)] }], patchSd: 0 }),
+    "notPositive",
+  ],
 ])("%s is refused", (_, ask, code) => {
   expect(ask).toThrow(expect.objectContaining({ code }));
 });

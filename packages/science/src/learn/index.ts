@@ -1,7 +1,23 @@
+export {
+  type CausesOfGrey,
+  type CausesOfGreyInput,
+  causesOfGrey,
+  type FoundCause,
+  type ShareDoubts,
+} from "./causesOfGrey.ts";
 export { type CompareFaults, type CompareFaultsInput, compareFaults, type FaultRate } from "./compareFaults.ts";
+export {
+  type EffectArea,
+  type EffectOnArea,
+  type EffectPair,
+  type EffectsOfChange,
+  type EffectsOfChangeInput,
+  effectsOfChange,
+} from "./effectsOfChange.ts";
 export { type EffectVerdict, type EffectVerdictInput, effectVerdict, type Verdict } from "./effectVerdict.ts";
 export { fitPaper } from "./fitPaper.ts";
 export type {
+  CampaignInput,
   FitPaper,
   FitPaperInput,
   FitPatch,
@@ -13,5 +29,18 @@ export type {
   FitWarning,
   SheetSettings,
 } from "./fitTypes.ts";
+export { nextSheet } from "./nextSheet.ts";
+export type {
+  CandidateInput,
+  ControlKind,
+  Lever,
+  LeverEffect,
+  LeverSettings,
+  NextSheet,
+  NextSheetInput,
+  RankedCandidate,
+  SceneArea,
+  TestKind,
+} from "./nextTypes.ts";
 export { type PairsNeededInput, pairsNeeded } from "./pairsNeeded.ts";
 export { type RunsTest, type RunsTestInput, runsTest } from "./runsTest.ts";

@@ -33,6 +33,8 @@ const MOST_LOG = 100;
 export interface ReadCampaign {
   readonly campaign: Campaign;
   readonly process: Process;
+  /** Of each sheet, lx·s of the mean of its frame. */
+  readonly means: readonly number[];
   /** Patches without an error of their own. */
   readonly assumed: readonly number[];
 }
@@ -78,6 +80,7 @@ export function readCampaign(input: CampaignInput): ReadCampaign {
       sd: Float64Array.from([...prior.sd, ...sheets.map(({ sigmaTimeStops = usualTimeStops }) => sigmaTimeStops)]),
     },
     process,
+    means,
     assumed: patches.flatMap(({ density }, index) => (density.sd === undefined ? [index] : [])),
   };
 }
@@ -94,6 +97,11 @@ export function requireSheetSettings(sheet: SheetSettings, at: string): void {
   wholeSettings(sheet, at);
   requireNotNegative({ [`${at}flashS`]: sheet.flashS ?? 0 });
   if (sheet.meanLogExposure !== undefined) requireLog({ [`${at}meanLogExposure`]: sheet.meanLogExposure });
+}
+
+/** Causes of grey and next sheets are asked of direct positives only. */
+export function requireReversal(process: Process): void {
+  if (process !== "reversal") throw new OutOfDomain("notAReversal", { process }, "sheets/0/process");
 }
 
 /** A logarithm of lx·s that is one of light. */

@@ -54,6 +54,7 @@ export {
 export { type FlashRate, type FlashRateFromStripInput, flashRateFromStrip } from "./flashRateFromStrip.ts";
 export { type FlashThreshold, type FlashThresholdInput, flashThreshold } from "./flashThreshold.ts";
 export { type Forward, type ForwardInput, type ForwardPatch, type ForwardSheet, forward } from "./forward.ts";
+export type { GreyCauses } from "./greyOf.ts";
 export { type IsoFromCurve, type IsoFromCurveInput, isoFromCurve } from "./isoFromCurve.ts";
 export { type IsoPaperPoints, type IsoPaperPointsInput, isoPaperPoints } from "./isoPaperPoints.ts";
 export { type LayerConstants, type LayerConstantsInput, layerConstants } from "./layerConstants.ts";
@@ -83,5 +84,5 @@ export { type ReflectionDensity, type ReflectionDensityInput, reflectionDensity 
 export { type ReturnFactor, type ReturnFactorInput, returnFactor } from "./returnFactor.ts";
 export type { Finish, SurfaceInput } from "./surfaceOf.ts";
 export type { DefaultWants } from "./wantsOf.ts";
-export { type GreyCauses, type WhyGrey, type WhyGreyInput, whyGrey } from "./whyGrey.ts";
+export { type WhyGrey, type WhyGreyInput, whyGrey } from "./whyGrey.ts";
 export { type WidthForRangeInput, widthForRange } from "./widthForRange.ts";

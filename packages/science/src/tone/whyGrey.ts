@@ -1,11 +1,8 @@
 import { OutOfDomain } from "../errors/outOfDomain.ts";
 import { requireFinite, requireNotNegative } from "../errors/require.ts";
 import { type Curve, wholeCurve, wholeSettings } from "./curve.ts";
-import { developmentOf } from "./development.ts";
 import type { ForwardSheet } from "./forward.ts";
-import { printOf } from "./paperFace.ts";
-import { lightOf } from "./patchOf.ts";
-import { shareAt } from "./richards.ts";
+import { type GreyCauses, gainsOf, greyOf } from "./greyOf.ts";
 import type { SurfaceInput } from "./surfaceOf.ts";
 
 export interface WhyGreyInput extends SurfaceInput {
@@ -13,14 +10,6 @@ export interface WhyGreyInput extends SurfaceInput {
   readonly logExposure: number;
   readonly sheet?: ForwardSheet | undefined;
   readonly curve?: Curve | undefined;
-}
-
-/** What keeps a white from being paper white, besides the base. */
-export interface GreyCauses {
-  readonly underexposed: number;
-  readonly firstDevelopment: number;
-  readonly bleach: number;
-  readonly stain: number;
 }
 
 export interface WhyGrey {
@@ -59,35 +48,8 @@ export function whyGrey({ logExposure, sheet = {}, curve, ...finish }: WhyGreyIn
   requireNotNegative({ "sheet/flashS": flashS });
   requireFinite({ "sheet/meanLogExposure": meanLogExposure });
   const whole = wholeCurve(curve);
-  const development = developmentOf(whole, settings, finish);
-  const { face, second, complete, fog, kept, x50 } = development;
-  const { all } = lightOf({ logExposure, meanLogExposure, offsetStops: 0, flashS }, whole);
-  const { share } = shareAt(Math.log10(all), { x50, width: whole.width, q: whole.q });
-  const parts: GreyCauses = {
-    underexposed: second * (complete - fog) * (1 - share) + 0,
-    firstDevelopment: second * (1 - complete),
-    bleach: whole.S * (fog + (complete - fog) * share) * kept,
-    stain: whole.s,
-  };
-  const layerDensity = parts.underexposed + parts.firstDevelopment + parts.bleach + parts.stain;
-  const { density } = printOf(layerDensity, face);
-  const excess = density - whole.Db;
-  return {
-    density,
-    base: whole.Db,
-    excess,
-    layerDensity,
-    parts,
-    shares: causesFrom((cause) => (excess * parts[cause]) / layerDensity + 0),
-    gains: causesFrom((cause) => density - printOf(Math.max(0, layerDensity - parts[cause]), face).density),
-  };
-}
-
-function causesFrom(of: (cause: keyof GreyCauses) => number): GreyCauses {
-  return {
-    underexposed: of("underexposed"),
-    firstDevelopment: of("firstDevelopment"),
-    bleach: of("bleach"),
-    stain: of("stain"),
-  };
+  const light = { logExposure, meanLogExposure, offsetStops: 0, flashS };
+  const grey = greyOf(whole, settings, light, finish);
+  const { density, excess, layerDensity, parts, shares } = grey;
+  return { density, base: whole.Db, excess, layerDensity, parts, shares, gains: gainsOf(grey) };
 }
