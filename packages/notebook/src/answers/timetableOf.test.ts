@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { recipeFrames } from "../starters/index.ts";
+import { laneRecipeOf } from "./laneRecipeOf.ts";
+import { processRecipeOf } from "./processRecipeOf.ts";
 import { type TimetablePlan, timetableOf } from "./timetableOf.ts";
 
 function frame(name: string) {
@@ -106,6 +108,30 @@ describe("a direct positive in rounds", () => {
       expect(stays).toHaveLength(positive.steps.length + 3);
       for (const [index, stay] of stays.slice(1).entries()) expect(stay.inS).toBe(stays[index]?.outS);
     }
+  });
+});
+
+describe("the recipe of one lane", () => {
+  test("its times and waits lead through the very stays of the plan [by hand: added up]", () => {
+    const codes = ["W31", "W32", "W33", "W34", "W35"];
+    const recipe = { ...positive, bleachRounds: 2 };
+    const plan = planOf({ recipe, codes });
+    const process = processRecipeOf({ recipe });
+    expect(plan.stays.some(({ waitsS }) => waitsS > 0)).toBe(true);
+    for (const [lane] of codes.entries()) {
+      const { steps } = laneRecipeOf({ recipe: process, plan, lane }) ?? process;
+      let atS = plan.startsS[lane] ?? 0;
+      for (const { at, inS, outS } of plan.stays.filter((stay) => stay.lane === lane)) {
+        expect(inS).toBe(atS);
+        atS += Math.round(steps[at]?.timeS ?? 0);
+        expect(outS).toBe(atS);
+      }
+    }
+  });
+
+  test("a lane that waits nowhere goes by the recipe as it is", () => {
+    const plan = planOf({ recipe: negative, codes: ["N1"] });
+    expect(laneRecipeOf({ recipe: processRecipeOf({ recipe: negative }), plan, lane: 0 })).toBeUndefined();
   });
 });
 

@@ -100,7 +100,8 @@ function visitsOf({ recipe, codes, bathC, places = {} }: TimetableOfInput): read
       round,
       step: step.step,
       timeS: Math.max(1, Math.round(dueS)),
-      mayWaitUpToS: Math.floor(mayWaitUpToS),
+      // What comes again, or follows a temperature, has no place to keep a wait of its own.
+      mayWaitUpToS: (rounds[at] ?? 1) > 1 || hereC !== undefined ? 0 : Math.floor(mayWaitUpToS),
       sheets: places[id ?? ""] ?? (does === "wash" ? Math.max(1, codes.length) : 1),
       ...((rounds[at] ?? 1) > 1 && { tray: at }),
     });

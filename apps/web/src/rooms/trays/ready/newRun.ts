@@ -1,4 +1,4 @@
-import { processRecipeOf } from "@captray/notebook/answers";
+import { laneRecipeOf, processRecipeOf } from "@captray/notebook/answers";
 import type { RecordSet } from "@captray/notebook/journal";
 import type { Json, Moment, Recipe } from "@captray/notebook/records";
 import type { ReadyDraft } from "./readyDraft.ts";
@@ -23,10 +23,12 @@ export function newRun({
   const { lanes, timetable, baths } = view;
   const plan = timetable?.kind === "plan" ? timetable : undefined;
   const bathIds = [...new Set(baths.flatMap(({ chosenId }) => (chosenId === "none" ? [] : [chosenId])))];
+  const processRecipe = processRecipeOf({ recipe, bathC: draft.bathC });
+  const recipeThen = plain({ name: recipe.name, result: recipe.result, steps: recipe.steps });
   const set: Record<string, Json> = {
     recipeId: recipe.id,
-    recipe: plain(processRecipeOf({ recipe, bathC: draft.bathC })),
-    recipeThen: plain({ name: recipe.name, result: recipe.result, steps: recipe.steps }),
+    recipe: plain(processRecipe),
+    recipeThen,
     bathIds,
     startedAt: { ...now },
     waitForMe: draft.waitForMe,
@@ -46,6 +48,11 @@ export function newRun({
     const at = `lanes.${newId()}`;
     set[`${at}.code`] = lane.code;
     set[`${at}.plannedStartS`] = plan?.startsS[place] ?? 0;
+    const own = plan && laneRecipeOf({ recipe: processRecipe, plan, lane: place });
+    if (own !== undefined) {
+      set[`${at}.recipe`] = plain(own);
+      set[`${at}.recipeThen`] = recipeThen;
+    }
     if (lane.sheetIds.length > 0) set[`${at}.sheetIds`] = [...lane.sheetIds];
     if (lane.pieces.length > 0) set[`${at}.pieces`] = lane.pieces.map((piece) => ({ ...piece }));
   }
