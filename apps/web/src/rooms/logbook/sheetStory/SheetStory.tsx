@@ -24,6 +24,7 @@ import "./SheetStory.css";
 
 // Fetched by themselves: most sheets are read for their light, not for their paper.
 const Faults = lazyPart(() => import("../../../kit/faults/SheetFaults.tsx").then((part) => part.SheetFaults));
+const Runs = lazyPart(() => import("../runs/RunsOfSheet.tsx").then((part) => part.RunsOfSheet));
 const Pieces = lazyPart(() => import("../pieces/Pieces.tsx").then((part) => part.Pieces));
 
 /** Everything known of one sheet, on one page. */
@@ -90,6 +91,7 @@ export function SheetStory({
             </p>
           )}
         </Section>
+        {view.wasSeen && <Runs sheet={sheet} />}
         {view.wasSeen && (
           <Section head="Faults" aside="on the sheet as it is looked at">
             <Faults sheet={sheet} sizeMm={view.sizeMm} />
