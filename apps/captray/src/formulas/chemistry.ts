@@ -77,7 +77,7 @@ export const chemistryFormulas: readonly Formula[] = [
       percentWw: number("% w/w", "Strength.", { least: 0, most: 50, code: "strengthOutOfRange" }),
     }),
     output: number("g/mL", "Density."),
-    source: "handbook-densities",
+    source: "handbook-densities, peroxide-density-program",
     codes: ["strengthOutOfRange"],
     example: { percentWw: 11 },
     call: chemistry.peroxideDensity,

@@ -18,7 +18,7 @@ export interface BleachCapacityInput {
  * Error    the hundredth is an assumption, a factor of three either way.
  *
  * @throws {OutOfDomain} notFinite, notPositive, outOfRange
- * @source none: the hundredth (common practice); coating-post: 1.5 g/m² (second hand)
+ * @source none: the hundredth (common practice); coating-post: 1.5 g/m² (seen)
  * @example bleachCapacity({ percentWv: 3.4014, volumeL: 1, coatGM2: 1.078682, efficiency: 1 }) // 200
  */
 export function bleachCapacity(input: BleachCapacityInput): number {

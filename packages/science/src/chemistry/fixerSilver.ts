@@ -18,7 +18,7 @@ export interface FixerSilverInput {
  * Holds    where the bath keeps its volume. Two practice pages: up to 2 g/L in a first of two baths, 0.5 g/L in a single one.
  *
  * @throws {OutOfDomain} notFinite, notPositive, negative, outOfRange
- * @source none: what goes in stays in (by hand); coating-post: 1.5 g/m² (second hand)
+ * @source none: what goes in stays in (by hand); coating-post: 1.5 g/m² (seen)
  * @example fixerSilver({ areaM2: 1, undevelopedShare: 0.6, volumeL: 2 }) // 0.45
  */
 export function fixerSilver({ areaM2, undevelopedShare, volumeL, coatGM2 = 1.5 }: FixerSilverInput): number {

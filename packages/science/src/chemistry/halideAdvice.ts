@@ -57,7 +57,7 @@ const DOUBT = 2;
  * Error    a factor of two either way, told as a range.
  *
  * @throws {OutOfDomain} notFinite, notPositive, negative, wrongType, outOfRange, unknownWord, carryOverTooLarge
- * @source none: carry-over and chloride of tap water (common practice); coating-post: 1.5 g/m² (second hand); general-chemistry: silver halides fall out (from memory)
+ * @source none: carry-over and chloride of tap water (common practice); coating-post: 1.5 g/m² (seen); general-chemistry: silver halides fall out (from memory)
  * @example halideAdvice({ areaM2: 0.0129, paperBase: "rc", rinsedTo: 0.05, waterChlorideMgL: 0, bathMl: 500, sheets: 1 }).advice // ["nothingToDo"]
  */
 export function halideAdvice(input: HalideAdviceInput): HalideAdvice {

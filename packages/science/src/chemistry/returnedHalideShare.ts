@@ -31,7 +31,7 @@ export interface ReturnedHalideShare {
  * Error    a factor of two, as carry-over and coating are.
  *
  * @throws {OutOfDomain} notFinite, notPositive, negative, outOfRange
- * @source general-chemistry: silver halides fall out (from memory); coating-post: 1.5 g/m² (second hand)
+ * @source general-chemistry: silver halides fall out (from memory); coating-post: 1.5 g/m² (seen)
  * @example returnedHalideShare({ areaM2: 0.01, carryMlM2: 100, bathMlPerSheet: 0, coatGM2: 1.078682, bromideMolar: 0.02 }).share // 0.2
  */
 export function returnedHalideShare(input: ReturnedHalideShareInput): ReturnedHalideShare {

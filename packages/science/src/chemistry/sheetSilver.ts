@@ -27,7 +27,7 @@ export interface SheetSilver {
  * Error    the coating is known to a factor of 1.6 at best (0.5 to 1.6 g/m², some 3).
  *
  * @throws {OutOfDomain} notFinite, notPositive
- * @source coating-post: 1.5 g/m² (second hand); general-chemistry: the equation (from memory)
+ * @source coating-post: 1.5 g/m² (seen); general-chemistry: the equation (from memory)
  * @example sheetSilver({ widthMm: 100, heightMm: 100, coatGM2: 1.078682 }).silverMmol // 0.1
  */
 export function sheetSilver({ widthMm, heightMm, coatGM2 = 1.5 }: SheetSilverInput): SheetSilver {
