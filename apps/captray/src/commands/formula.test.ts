@@ -3,6 +3,7 @@ import * as chemistry from "@captray/science/chemistry";
 import * as exposure from "@captray/science/exposure";
 import * as learn from "@captray/science/learn";
 import * as light from "@captray/science/light";
+import * as measure from "@captray/science/measure";
 import * as notation from "@captray/science/notation";
 import * as optics from "@captray/science/optics";
 import * as process from "@captray/science/process";
@@ -17,8 +18,18 @@ import { allFormulas, formulaNamed } from "../formulas/allFormulas.ts";
 import type { Formula } from "../formulas/formula.ts";
 import { answerFormula, answerFormulaLine } from "./formula.ts";
 
-const folders = ["optics", "light", "notation", "tone", "exposure", "chemistry", "process", "learn"] as const;
-const science = { optics, light, notation, tone, exposure, chemistry, process, learn } as unknown as Record<
+const folders = [
+  "optics",
+  "light",
+  "notation",
+  "tone",
+  "exposure",
+  "chemistry",
+  "process",
+  "learn",
+  "measure",
+] as const;
+const science = { optics, light, notation, tone, exposure, chemistry, process, learn, measure } as unknown as Record<
   string,
   Record<string, (input: unknown) => unknown>
 >;

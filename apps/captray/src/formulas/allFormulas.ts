@@ -3,6 +3,7 @@ import { exposureFormulas } from "./exposure.ts";
 import type { Formula } from "./formula.ts";
 import { learnFormulas } from "./learn.ts";
 import { lightFormulas } from "./light.ts";
+import { measureFormulas } from "./measure.ts";
 import { notationFormulas } from "./notation.ts";
 import { opticsFormulas } from "./optics.ts";
 import { processFormulas } from "./process.ts";
@@ -18,6 +19,7 @@ export const allFormulas: readonly Formula[] = [
   ...learnFormulas,
   ...chemistryFormulas,
   ...processFormulas,
+  ...measureFormulas,
 ];
 
 const byName = new Map(allFormulas.map((formula) => [formula.name, formula]));
