@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { openForTest } from "../journal/testing.ts";
 import type { Json } from "../records/index.ts";
+import { fillDemo } from "../starters/index.ts";
 import { bathPassesOf } from "./bathPassesOf.ts";
 import { bathsOnHand } from "./bathsOnHand.ts";
 import { bathWearOf } from "./bathWearOf.ts";
@@ -136,4 +138,18 @@ test("a sheet counts once for a bath of its run, however many rounds it took; a 
   const cards = [first, second, waiting].map((id) => ({ id, links: { paperBoxId: box } })) as never;
   const passed = bathPassesOf({ bath, runs: [run], cards, notebook: { peek: () => paper } });
   expect(passed).toEqual([{ at: mixedAt + 60_000, areaM2: 2 * 0.0234, sheets: 2 }]);
+});
+
+test("the invented notebook: the bleach of an evening did the sheet of its run, once in three rounds, and was discarded", async () => {
+  const notebook = await openForTest();
+  await fillDemo({ notebook });
+  const baths = notebook.shelf("bath").filter(({ role }) => role === "peroxide");
+  const [first] = baths;
+  if (first === undefined) throw new Error("no bath");
+  const passed = bathPassesOf({ bath: first, runs: notebook.shelf("run"), cards: notebook.cards(), notebook });
+  expect(passed.map(({ areaM2, sheets }) => [areaM2, sheets])).toEqual([[0.0234, 1]]);
+  const wear = bathWearOf({ bath: first, atMs: first.discardedAt?.at ?? 0, passed });
+  expect(wear).toMatchObject({ verdict: "discarded", ground: "learnt" });
+  const onHand = bathsOnHand({ baths: notebook.shelf("bath"), atMs: first.discardedAt?.at ?? 0 });
+  expect(onHand.some(({ bath }) => bath.id === first.id)).toBe(false);
 });

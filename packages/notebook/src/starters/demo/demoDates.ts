@@ -9,3 +9,8 @@ const firstOfNovember = 1_761_951_600_000;
 export function onDay(day: number, hour: number, minute: number): Moment {
   return { at: firstOfNovember + ((day - 1) * 24 * 60 + hour * 60 + minute) * 60_000, offsetMin };
 }
+
+/** The day of that winter a moment falls on. */
+export function dayOf({ at }: Moment): number {
+  return Math.floor((at - firstOfNovember) / 86_400_000) + 1;
+}

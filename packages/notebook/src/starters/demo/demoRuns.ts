@@ -9,6 +9,7 @@ export interface DemoRun {
   readonly recipeId: RecordId;
   readonly code: string;
   readonly sheetId: RecordId;
+  readonly bathIds: readonly RecordId[];
   readonly developerC: number;
   /** Rounds of bleach until no dark silver was seen. */
   readonly rounds: number;
@@ -49,6 +50,7 @@ export function writeRun(journal: DemoJournal, asked: DemoRun): Moment {
     recipeId,
     recipe: plainCopy(recipe),
     recipeThen: plainCopy({ name: held.name, result: held.result, steps: held.steps }),
+    ...(asked.bathIds.length > 0 && { bathIds: asked.bathIds }),
     startedAt: at,
     createdAt: at,
     [`lanes.${laneId}.code`]: code,

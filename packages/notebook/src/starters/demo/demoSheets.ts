@@ -1,7 +1,8 @@
 import { handSd } from "@captray/science/exposure";
 import { kitOf, planOf } from "../../answers/index.ts";
 import type { Json, Mishap, Moment, RecordId, Scene, StepDate } from "../../records/index.ts";
-import { onDay } from "./demoDates.ts";
+import type { DemoBaths } from "./demoBaths.ts";
+import { dayOf, onDay } from "./demoDates.ts";
 import type { DemoJournal } from "./demoJournal.ts";
 import { type DemoRun, demoFault, writeRun } from "./demoRuns.ts";
 import { type DemoScenes, dialReading } from "./demoScenes.ts";
@@ -14,7 +15,12 @@ interface Given {
 }
 
 /** Eight sheets, each at another point of its way. */
-export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: DemoScenes): void {
+export function writeSheets(
+  journal: DemoJournal,
+  shelf: DemoShelf,
+  scenes: DemoScenes,
+  bathsOn: (day: number) => DemoBaths,
+): void {
   const onC = {
     result: "positive",
     paperBoxId: shelf.boxC,
@@ -164,7 +170,14 @@ export function writeSheets(journal: DemoJournal, shelf: DemoShelf, scenes: Demo
   /** A run of recipe 4: in the trays with its first press, drying with its last. */
   function throughTheTrays(sheet: DemoSheet, at: Moment, run: Pick<DemoRun, "developerC" | "rounds" | "late">): Moment {
     step(sheet, at, "inProcessAt", "in the trays");
-    const out = writeRun(journal, { ...run, at, recipeId: shelf.recipe4, code: sheet.code, sheetId: sheet.id });
+    const out = writeRun(journal, {
+      ...run,
+      at,
+      recipeId: shelf.recipe4,
+      code: sheet.code,
+      sheetId: sheet.id,
+      bathIds: bathsOn(dayOf(at)),
+    });
     step(sheet, out, "dryingAt", "drying");
     return out;
   }
