@@ -15,7 +15,7 @@ const WV: Partial<Record<StrengthBasis, number>> = { percentWv: 10, gramsPerL: 1
 /** A stated strength in g/L. Inner helper of the mixing. */
 export function gramsPerLOf({ what, formula }: Stuff, value: number, basis: StrengthBasis): number {
   if (what === "peroxide") return peroxideGramsPerL(value, basis);
-  if (basis === "percentWw") throw new OutOfDomain("densityUnknown", { basis, what }, "basis");
+  if (basis === "percentWw") throw new OutOfDomain("densityUnknown", { basis, what: named(what) }, "basis");
   if (basis === "volumes") {
     throw new OutOfDomain("unknownWord", { basis, choices: ["percentWv", "gramsPerL", "molar"] }, "basis");
   }
@@ -25,11 +25,16 @@ export function gramsPerLOf({ what, formula }: Stuff, value: number, basis: Stre
   if (gramsPerL > mostGPerL) {
     throw new OutOfDomain(
       "strengthOutOfRange",
-      { value, least: 0, most: (value * mostGPerL) / gramsPerL, what },
+      { value, least: 0, most: (value * mostGPerL) / gramsPerL, what: named(what) },
       "value",
     );
   }
   return gramsPerL;
+}
+
+/** As a sentence calls it. */
+function named(what: string): string {
+  return what === "acetic" || what === "citric" ? `${what} acid` : what;
 }
 
 function peroxideGramsPerL(value: number, basis: StrengthBasis): number {

@@ -74,7 +74,7 @@ const NAMES: Readonly<Record<string, string>> = {
   fromC: "colder temperature",
   fromS: "time from which the paper loses speed",
   glassMm: "clear glass",
-  gramsPerL: "grams in a litre",
+  gramsPerL: "strength in grams to the litre",
   halfAngleDeg: "half angle of view",
   halfAreaM2L: "area that halves the strength",
   halfLifeH: "time that halves the strength",

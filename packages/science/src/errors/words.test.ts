@@ -17,7 +17,9 @@ stopBeyondFocus stopWiderThanGlass notConverging transmissionOutOfRange beyondHy
 formatLargerThanCircle noReadings curveNotRising speedPointNotReached exponentOutOfRange tableNotRising coneAngle
 distanceNotPositive latitude longitude yearOutside1950to2050 sunBelowHorizon noHourToday cctOutOfRange noExposureLeft
 focusNotForPinhole unknownArea mixedIncidentAndReflected lampHasNoLightForThisPaper
-baseTooLight belowBase aboveSurfaceCap toneOutOfReach`.split(/\s+/);
+baseTooLight belowBase aboveSurfaceCap toneOutOfReach
+strengthOutOfRange targetStrongerThanStock targetOutsideStrengths notTheSameSalt ratioAmbiguous basisMissing densityUnknown
+mixRefused carryOverTooLarge shareOutOfRange`.split(/\s+/);
 
 const GENERAL = messageOf({ code: "no such code", facts: {}, key: "" });
 
