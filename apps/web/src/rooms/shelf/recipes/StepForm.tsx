@@ -6,6 +6,7 @@ import { Field } from "../../../kit/Field.tsx";
 import { PlainField } from "../../../kit/PlainField.tsx";
 import { Word } from "../../../kit/Word.tsx";
 import { AddStep } from "./AddStep.tsx";
+import { hasUsualTimes } from "./recipeDraft.ts";
 import { readBathTemperature, readDrain, readLeastTime, readStepTime, readStrength } from "./recipeReaders.ts";
 import type { StepDraft, StepText } from "./recipeTypes.ts";
 import { bathHolds, bathWords, doesFor, doesWords, hasStrength, lightWords, substanceWords } from "./recipeWords.ts";
@@ -45,7 +46,7 @@ export function StepForm({ step, view, cautions, onAdded, onMove, isFirst, isLas
         <Field label="As a rule" text={step.aim} onText={say("aim")} read={readStepTime} kind="time" below quiet />
         <Field label="At most" text={step.most} onText={say("most")} read={readStepTime} kind="time" below quiet />
       </fieldset>
-      {draft.untested && <p className="small soft">Common practice: test first.</p>}
+      {(draft.untested || hasUsualTimes(step)) && <p className="small soft">Common practice: test first.</p>}
       {step.bath !== "" && (
         <fieldset className="Shelf-Step-figures">
           <legend>How warm</legend>

@@ -1,8 +1,28 @@
 import { controlPatches, stepDoes, stepLights } from "@captray/notebook/records";
-import type { RecipeDraft } from "./recipeTypes.ts";
+import type { RecipeDraft, TemperatureUnit } from "./recipeTypes.ts";
 
-/** A draft that was left on this machine, or nothing where it is not one any more. */
-export function keptDraft(kept: unknown): RecipeDraft | undefined {
+/** A draft that was left on this machine, or nothing where it is not one any more. Temperatures say their unit where it has changed since. */
+export function keptDraft(kept: unknown, unit: TemperatureUnit): RecipeDraft | undefined {
+  if (!isObject(kept)) return undefined;
+  const draft = draftIn(kept.draft);
+  if (draft === undefined || kept.unit === unit) return draft;
+  const sign = kept.unit === "fahrenheit" ? "F" : "C";
+  const signed = (text: string) => (/\d\s*$/.test(text) ? `${text.trim()} ${sign}` : text);
+  const steps = draft.steps.map((step) => ({
+    ...step,
+    coolest: signed(step.coolest),
+    warmth: signed(step.warmth),
+    warmest: signed(step.warmest),
+  }));
+  return { ...draft, steps };
+}
+
+/** What is left on this machine until it is kept. */
+export function leftDraft(draft: RecipeDraft, unit: TemperatureUnit): unknown {
+  return { draft, unit };
+}
+
+function draftIn(kept: unknown): RecipeDraft | undefined {
   if (!isObject(kept) || !Array.isArray(kept.steps) || !Array.isArray(kept.rounds)) return undefined;
   const { name, result, steps, rounds, usual, patches, knowingly, notes, untested } = kept;
   const whole =

@@ -110,6 +110,12 @@ const usualHolds: Readonly<Partial<Record<StepDraft["bath"], readonly BathSubsta
   washAid: ["sulfite"],
 };
 
+/** Whether a step has the times that a fresh one of its kind starts with: those of common practice. */
+export function hasUsualTimes({ does, least, aim, most }: StepDraft): boolean {
+  const usual = usualTimes[does];
+  return [least, aim, most].every((text, place) => text.trim() === usual[place]);
+}
+
 /** What is in a bath that has just been chosen. */
 export function holdsOf(bath: StepDraft["bath"]): StepDraft["holds"] {
   return Object.fromEntries((usualHolds[bath] ?? []).map((what) => [what, ""]));

@@ -2,7 +2,7 @@ import { type ReadAnswer, readTime } from "@captray/science/notation";
 import { readCount, readWithin } from "../form/readers.ts";
 import type { TemperatureUnit } from "./recipeTypes.ts";
 
-export const longestStepS = 86_400;
+const longestStepS = 86_400;
 const longestDrainS = 120;
 /** Wider than any bath: below it is ice, above it no gelatin stays on its paper. */
 const limitsC = { least: 2, most: 40 };

@@ -1,8 +1,9 @@
 import { kinds, mostSteps, type Recipe, type RecordId, type StepDoes } from "@captray/notebook/records";
 import { recipeFrames, recipeFromFrame } from "@captray/notebook/starters";
 import { describe, expect, test } from "vitest";
+import { keptDraft, leftDraft } from "./keptDraft.ts";
 import { readRecipe } from "./readRecipe.ts";
-import { recipeDraft } from "./recipeDraft.ts";
+import { hasUsualTimes, recipeDraft } from "./recipeDraft.ts";
 import { readBathTemperature, readDrain, readLeastTime, readStepTime } from "./recipeReaders.ts";
 import { copiedRecipe, freshName, recipeSet } from "./recipeSet.ts";
 import { freshStepId, recipeState } from "./recipeState.ts";
@@ -183,6 +184,38 @@ describe("bad input gets its sentence", () => {
     expect(problems.map(({ head }) => head).join()).toContain(words);
     expect(steps).toHaveLength(11);
     expect(kinds.recipe.fieldAt("steps")?.safeParse(steps).success).toBe(true);
+  });
+});
+
+describe("what was written and not kept", () => {
+  const left = (unit: "celsius" | "fahrenheit") => JSON.parse(JSON.stringify(leftDraft(draft, unit))) as unknown;
+
+  test("comes back as it was; where the unit was changed since, its temperatures say theirs and read as before", () => {
+    expect(keptDraft(left("celsius"), "celsius")).toEqual(draft);
+    const other = keptDraft(left("celsius"), "fahrenheit");
+    expect(other?.steps[0]?.warmth).toBe("20 C");
+    expect(readRecipe(other ?? draft, "fahrenheit").steps).toEqual(positive.steps);
+  });
+
+  test("anything else in its place is no draft", () => {
+    const broken = [
+      null,
+      "draft",
+      {},
+      { draft: { ...draft, steps: [{ id: "1" }] }, unit: "celsius" },
+      { draft: { ...draft, patches: ["white"] }, unit: "celsius" },
+      { draft: { ...draft, knowingly: [3] }, unit: "celsius" },
+      { draft: { ...draft, rounds: [{}] }, unit: "celsius" },
+    ];
+    for (const one of broken) expect(keptDraft(one, "celsius")).toBeUndefined();
+  });
+
+  test("a fresh step has the times of common practice until one of them is changed", () => {
+    const now = after(draft, add(draft, "11", "rinse"));
+    const [fresh] = now.steps.slice(-1);
+    if (fresh === undefined) throw new Error("none");
+    expect(hasUsualTimes(fresh)).toBe(true);
+    expect(hasUsualTimes({ ...fresh, most: "3 min" })).toBe(false);
   });
 });
 

@@ -16,7 +16,7 @@ import { goTo } from "../../../kit/goTo.ts";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
 import { useShelf } from "../../../kit/notebook/useShelf.ts";
-import { keptDraft } from "./keptDraft.ts";
+import { keptDraft, leftDraft } from "./keptDraft.ts";
 import { type RecipeRead, readRecipe } from "./readRecipe.ts";
 import { recipeDraft } from "./recipeDraft.ts";
 import { copiedRecipe, recipeSet } from "./recipeSet.ts";
@@ -57,7 +57,7 @@ export function useRecipePage(recipe: Recipe): RecipePageView {
   const boxes = useShelf("paperBox");
   const place = `recipe-draft-${notebook.id}-${recipe.id}`;
   const stored = useMemo(() => recipeDraft(recipe, unit), [recipe, unit]);
-  const [written, setWritten] = useState(() => keptDraft(mirror.read(place)));
+  const [written, setWritten] = useState(() => keptDraft(mirror.read(place), unit));
   const draft = written ?? stored;
   const found = recipe.copiedFromId && notebook.peek(recipe.copiedFromId);
   const from = found && found.kind === "recipe" ? found : undefined;
@@ -103,7 +103,7 @@ export function useRecipePage(recipe: Recipe): RecipePageView {
     foundWith,
     on: (event) => {
       const next = recipeState(draft, event);
-      mirror.write(place, next);
+      mirror.write(place, leftDraft(next, unit));
       setWritten(next);
     },
     keep: () => {
@@ -127,7 +127,7 @@ export function useRecipePage(recipe: Recipe): RecipePageView {
       const made = { ...recipe, steps: laid, bleachRounds: recipe.bleachRounds ?? rounds, assumed } as Partial<Recipe>;
       const next = recipeDraft(made, unit);
       const laidOut = { ...next, name: draft.name, result: frame.result, notes: draft.notes || frame.notes };
-      mirror.write(place, laidOut);
+      mirror.write(place, leftDraft(laidOut, unit));
       setWritten(laidOut);
     },
   };
