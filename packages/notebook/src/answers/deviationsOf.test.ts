@@ -72,7 +72,7 @@ describe("stay by stay", () => {
     expect(deviations(late(-4)).rows[0]).toMatchObject({ against: "shorter", cost: { weight: "lasting" } });
   });
 
-  it("a step nobody pressed is assumed, with a doubt of 5 s or its drain [assumed, F3 4.1]", () => {
+  it("a step nobody pressed is assumed, with a doubt of 5 s or its drain [assumption]", () => {
     const { rows } = deviations([
       [0, "start"],
       [400, "trouble"],

@@ -25,7 +25,7 @@ const way = ({ rows }: LaneState) => rows.map(({ step, round }) => `${step} ${ro
 /** Into the rinse of the first round: 120, 150, 210, 300. */
 const toRinse = [at(120), at(150), at(210), at(300)];
 
-describe("rounds that the eye ends [look: two halves at the end of a round]", () => {
+describe("rounds that the eye ends [by hand]", () => {
   it("the end of a round is a question, another round or go on", () => {
     const { means } = lane(toRinse);
     expect(means).toMatchObject({
@@ -146,7 +146,7 @@ describe("a bath as warm as it is", () => {
   const inBath = (readings: readonly BathReading[], untilS = 0, more: Partial<RunLaneInput> = {}) =>
     runLane({ recipe, events: [], untilS, readings, ...more });
 
-  it("measured before it begins, the time follows: 120 s at 20 °C are 90.9434 s at 24 °C [F3 1.8, by hand: 120 / 2^0.4]", () => {
+  it("measured before it begins, the time follows: 120 s at 20 °C are 90.9434 s at 24 °C [by hand: 120 / 2^0.4]", () => {
     const { stay, rows } = inBath([{ atS: -30, step: 0, bathC: 24 }]);
     expect(stay?.endS).toBeCloseTo(120 / 2 ** 0.4, 9);
     expect(rows[0]?.bathC).toBe(24);
@@ -157,7 +157,7 @@ describe("a bath as warm as it is", () => {
     expect(stay?.endS).toBeCloseTo(60 + 60 / 2 ** 0.4, 6);
   });
 
-  it("a bath that cools while it works takes longer, as its effective time says [F3 1.8: 180 s there are worth 175.256]", () => {
+  it("a bath that cools while it works takes longer, as its effective time says [peer: driftEffectiveTime, 180 s there are worth 175.256]", () => {
     const cooling: BathReading = { atS: 0, step: 0, bathC: 20, airC: 12, timeConstantS: 1800 };
     const long: ProcessRecipe = {
       kind: "negative",
@@ -185,7 +185,7 @@ describe("a bath as warm as it is", () => {
 describe("the wash", () => {
   const recipe: ProcessRecipe = { kind: "negative", steps: [{ step: "wash", does: "wash", timeS: 240 }] };
 
-  it("begins anew when an unwashed sheet comes in, and keeps the whole stay [F3 3.7, by hand]", () => {
+  it("begins anew when an unwashed sheet comes in, and keeps the whole stay [by hand]", () => {
     const { stay } = runLane({ recipe, events: [], untilS: 100, washAnewS: [90] });
     expect(stay).toMatchObject({ startS: 0, endS: 330 });
     const { rows } = runLane({ recipe, events: [], untilS: 400, washAnewS: [90] });
@@ -297,7 +297,7 @@ describe("the clock", () => {
   });
 });
 
-describe("what counts as a press [limits of the look: 80 to 1500 ms, not within 2 s]", () => {
+describe("what counts as a press [limits chosen for gloves: 80 to 1500 ms, not within 2 s]", () => {
   it.each<[string, Parameters<typeof pressCounts>[0], string | true]>([
     ["a finger of 120 ms", { downMs: 0, upMs: 120 }, true],
     ["a splash of 79 ms", { downMs: 0, upMs: 79 }, "tooShort"],
