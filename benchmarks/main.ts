@@ -5,6 +5,7 @@ import { chromium } from "playwright-core";
 import { serve } from "../apps/server/src/serving/index.ts";
 import { run as expectedPrint } from "./expectedPrint.ts";
 import { run as firstLoad } from "./firstLoad.ts";
+import { run as fitSixtyPatches } from "./fitSixtyPatches.ts";
 import { run as inputToLedger } from "./inputToLedger.ts";
 import { run as inputToPaint } from "./inputToPaint.ts";
 import { run as notebookInBrowser } from "./notebookInBrowser.ts";
@@ -19,6 +20,7 @@ import { run as timetable } from "./timetable.ts";
 const benches: Readonly<Record<string, (world: World) => Promise<readonly Figure[]>>> = {
   inputToLedger,
   expectedPrint,
+  fitSixtyPatches,
   inputToPaint,
   slideToPaint,
   firstLoad,

@@ -1,5 +1,5 @@
 import type { Lever, LeverSettings } from "./nextTypes.ts";
-import { leverNames, leverRange, type Scene, tonesAt } from "./sceneTones.ts";
+import { errorOfScene, leverNames, leverRange, type Scene } from "./sceneTones.ts";
 
 const LIMITS: { readonly [Name in Exclude<Lever, "rounds">]: readonly [number, number] } = {
   stops: [-2, 2],
@@ -17,6 +17,7 @@ const STAY = 0.01;
  * stay as they are: one more is a candidate of its own. Inner helper.
  */
 export function bestSettings(scene: Scene, now: LeverSettings, levers: readonly Lever[]): LeverSettings {
+  const errorAt = errorOfScene(scene);
   let best = now;
   let least = aimAt(now);
   let share = 1;
@@ -54,6 +55,6 @@ export function bestSettings(scene: Scene, now: LeverSettings, levers: readonly 
       (sum, lever) => sum + ((STAY * (settings[lever] - now[lever])) / leverRange[lever]) ** 2,
       0,
     );
-    return tonesAt(scene, settings).error + away;
+    return errorAt(settings) + away;
   }
 }

@@ -1,5 +1,5 @@
 import { OutOfDomain } from "../errors/outOfDomain.ts";
-import { requireFinite, requireNotNegative, requirePositive } from "../errors/require.ts";
+import { requireFinite, requireNotNegative, requirePositive, requireWithin } from "../errors/require.ts";
 import { aimOf } from "../tone/aimOf.ts";
 import {
   type CurveName,
@@ -8,6 +8,7 @@ import {
   curvePriors,
   fromScale,
   type Process,
+  type ProcessSettings,
   toScale,
   wholeSettings,
 } from "../tone/curve.ts";
@@ -55,18 +56,23 @@ export function readCampaign(input: CampaignInput): ReadCampaign {
       patches.filter((patch) => patch.sheet === sheet).map(({ logExposure }) => logExposure),
     );
   });
+  const settings = sheets.map((sheet) => wholeSettings(sheet));
   const ready = patches.map((patch, index): ReadyPatch => {
     const sheet = places.get(patch.sheet) ?? 0;
-    const own = { ...sheets[sheet], ...ownSettings(patch) };
-    const { flashS = 0 } = own;
-    requireNotNegative({ [`patches/${index}/flashS`]: flashS });
+    const { flashS = sheets[sheet]?.flashS ?? 0 } = patch;
+    if (!isNotNegative(flashS)) requireNotNegative({ [`patches/${index}/flashS`]: flashS });
+    const isApart = patch.u1 !== undefined || patch.rounds !== undefined || patch.u2 !== undefined;
+    const ofSheet = settings[sheet];
     return {
       sheet,
       kind: patch.kind ?? "image",
       imageLxS: patch.logExposure === undefined ? 0 : 10 ** patch.logExposure,
       meanLxS: means[sheet] ?? 0,
       flashS,
-      settings: wholeSettings(own, `patches/${index}/`),
+      settings:
+        isApart || ofSheet === undefined
+          ? wholeSettings({ ...ofSheet, ...withoutGaps(patch) }, `patches/${index}/`)
+          : ofSheet,
     };
   });
   const prior = priorOf(input, process);
@@ -106,12 +112,17 @@ export function requireReversal(process: Process): void {
 
 /** A logarithm of lx·s that is one of light. */
 export function requireLog(numbers: Readonly<Record<string, number>>): void {
-  requireFinite(numbers);
-  for (const [key, value] of Object.entries(numbers)) {
-    if (Math.abs(value) > MOST_LOG) {
-      throw new OutOfDomain("outOfRange", { [key]: value, least: -MOST_LOG, most: MOST_LOG }, key);
-    }
-  }
+  requireWithin(numbers, { least: -MOST_LOG, most: MOST_LOG });
+}
+
+// Naming the place of each of some hundred numbers takes longer than fitting them: it is named once one is at fault.
+
+function isPositive(value: number): boolean {
+  return value > 0 && value < Number.POSITIVE_INFINITY;
+}
+
+function isNotNegative(value: number): boolean {
+  return value >= 0 && value < Number.POSITIVE_INFINITY;
 }
 
 /** Checks that a kind is one, and that light is said of an image and of nothing else. */
@@ -125,7 +136,7 @@ export function requireKind(
     return;
   }
   if (logExposure === undefined) throw new OutOfDomain("missingKey", { key: "logExposure" }, `${at}logExposure`);
-  requireLog({ [`${at}logExposure`]: logExposure });
+  if (!(Math.abs(logExposure) <= MOST_LOG)) requireLog({ [`${at}logExposure`]: logExposure });
 }
 
 function placesOf(sheets: readonly FitSheet[]): ReadonlyMap<string, number> {
@@ -148,8 +159,9 @@ function requirePatch(patch: FitPatch, places: ReadonlyMap<string, number>, at: 
     throw new OutOfDomain("unknownSheet", { sheet: patch.sheet, sheets: [...places.keys()] }, `${at}sheet`);
   }
   requireKind(patch, at);
-  requirePositive({ [`${at}density/value`]: patch.density.value });
-  requirePositive({ [`${at}density/sd`]: patch.density.sd ?? ASSUMED_SD });
+  const { value, sd = ASSUMED_SD } = patch.density;
+  if (!isPositive(value)) requirePositive({ [`${at}density/value`]: value });
+  if (!isPositive(sd)) requirePositive({ [`${at}density/sd`]: sd });
 }
 
 /** Negative and positive are two processes, and a fit is of one. */
@@ -173,12 +185,11 @@ function requireAlike(patches: readonly FitPatch[]): void {
   }
 }
 
-function ownSettings({ u1, rounds, u2, flashS }: FitPatch): SheetSettings {
+function withoutGaps({ u1, rounds, u2 }: FitPatch): ProcessSettings {
   return {
     ...(u1 === undefined ? {} : { u1 }),
     ...(rounds === undefined ? {} : { rounds }),
     ...(u2 === undefined ? {} : { u2 }),
-    ...(flashS === undefined ? {} : { flashS }),
   };
 }
 

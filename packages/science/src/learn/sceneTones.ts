@@ -10,6 +10,8 @@ export const leverNames: readonly Lever[] = ["stops", "flashS", "log2u1", "round
 export const leverRange: LeverSettings = { stops: 1, flashS: 3, log2u1: 1, rounds: 1, log2u2: 1 };
 const STEP: LeverSettings = { stops: 1e-4, flashS: 3e-4, log2u1: 1e-4, rounds: 1e-4, log2u2: 1e-4 };
 
+const START: LeverSettings = { stops: 0, flashS: 0, log2u1: 0, rounds: 2, log2u2: 0 };
+
 /** A scene on a fitted paper. */
 export interface Scene {
   readonly areas: readonly SceneArea[];
@@ -63,7 +65,28 @@ export interface Tones {
 }
 
 export function tonesAt(scene: Scene, settings: LeverSettings): Tones {
-  const printed = printedAt(scene, patchesAt(scene.areas, settings));
+  return tonesOf(scene, printedAt(scene, patchesAt(scene.areas, settings)));
+}
+
+/** The same, many times over: the expected error at some settings, printed into one room. */
+export function errorOfScene(scene: Scene): (settings: LeverSettings) => number {
+  const { areas, surface, z } = scene;
+  const out = roomFor(areas.length);
+  const light = areas.map(({ logExposure }) => 10 ** logExposure);
+  const mean = light.reduce((sum, each) => sum + each, 0) / Math.max(1, light.length);
+  const laid = layPatches(patchesAt(areas, START), 1);
+  return ({ stops, flashS, log2u1, rounds, log2u2 }) => {
+    const factor = 2 ** stops;
+    for (const [index, each] of light.entries()) laid.imageLxS[index] = each * factor;
+    laid.meanLxS.fill(mean * factor);
+    laid.flashS.fill(flashS);
+    const treatments = [{ process: "reversal" as const, u1: 2 ** log2u1, rounds, u2: 2 ** log2u2 }];
+    printRows({ ...laid, treatments }, surface, z, out);
+    return tonesOf(scene, out).error;
+  };
+}
+
+function tonesOf(scene: Scene, printed: PrintRows): Tones {
   let bias = 0;
   let doubt = 0;
   for (const [index, { wanted }] of scene.areas.entries()) {
