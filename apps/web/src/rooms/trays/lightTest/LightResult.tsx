@@ -41,7 +41,7 @@ export function LightResult({ test, answer }: { readonly test: Test; readonly an
           onChoose={(chosen) => say({ [key]: chosen === "" ? null : Number(chosen) }, "What the light did")}
           options={[
             { value: "0", name: "no change" },
-            ...lit.map(({ timeS }, place) => ({ value: String(place + 1), name: `from ${bandWords(timeS)} on` })),
+            ...lit.map(({ plannedS }, place) => ({ value: String(place + 1), name: `from ${bandWords(plannedS)} on` })),
             { value: "", name: "not looked at" },
           ]}
         />
@@ -72,16 +72,16 @@ function Densities({ test }: { readonly test: Test }) {
   const steps = lightTestSteps({ test });
   return (
     <div className="Trays-Light-densities">
-      {steps.flatMap(({ id, timeS, densityAfter, densityBefore }) => [
+      {steps.flatMap(({ id, plannedS, densityAfter, densityBefore }) => [
         <Density
           key={`${id} left`}
-          label={`Left, ${timeS === 0 ? "covered" : bandWords(timeS)}, density`}
+          label={`Left, ${plannedS === 0 ? "covered" : bandWords(plannedS)}, density`}
           density={densityAfter}
           onDensity={(value) => change(saidSets(test, { [`levels.${id}.densityAfter`]: value }), "Density of a band")}
         />,
         <Density
           key={`${id} right`}
-          label={`Right, ${timeS === 0 ? "covered" : bandWords(timeS)}, density`}
+          label={`Right, ${plannedS === 0 ? "covered" : bandWords(plannedS)}, density`}
           density={densityBefore}
           onDensity={(value) => change(saidSets(test, { [`levels.${id}.densityBefore`]: value }), "Density of a band")}
         />,
