@@ -226,12 +226,7 @@ describe("the command line [docs/guide/terminal.md]", () => {
   it("schema lists every name, and every name is printed", async () => {
     const { schemas } = JSON.parse((await run("schema")).out);
     expect(schemas).toEqual([
-      "plan",
-      "expect",
-      "mix",
-      "timetable",
-      "formula",
-      "schema",
+      ...allCommands.map(({ name }) => name),
       ...allFormulas.map(({ name }) => `formula/${name}`),
     ]);
     for (const name of schemas) {
@@ -301,7 +296,7 @@ describe("the guide", () => {
       if (next?.kind === "text") expect(out).toBe(`${next.text}\n`);
       checked += 1;
     }
-    expect(checked).toBe(3);
+    expect(checked).toBeGreaterThanOrEqual(5);
   });
 
   it("prints the refusal it shows", async () => {
