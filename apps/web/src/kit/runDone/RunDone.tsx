@@ -62,7 +62,6 @@ export function RunDone({ run, lane }: { readonly run: Run; readonly lane: LaneD
                   <b>{row.name}</b>
                 </button>
                 <span>{[row.how, row.warmth].filter(Boolean).join("; ")}</span>
-                {row.deviation !== "" && <span className="Kit-RunDone-deviation">{row.deviation}</span>}
               </th>
               <td>{row.planned}</td>
               <td>
@@ -99,9 +98,6 @@ function StayForm({ row, onPut }: { readonly row: StayRow; readonly onPut: (actu
   return (
     <div className="Kit-RunDone-form">
       <div className="Kit-RunDone-by">
-        <Button big onPress={() => by(-10)} spoken={`${name}: ten seconds less`}>
-          −10
-        </Button>
         <Button big onPress={() => by(-1)} spoken={`${name}: one second less`}>
           −
         </Button>
@@ -111,6 +107,10 @@ function StayForm({ row, onPut }: { readonly row: StayRow; readonly onPut: (actu
         <Button big onPress={() => by(1)} spoken={`${name}: one second more`}>
           +
         </Button>
+        <Button big onPress={() => by(-10)} spoken={`${name}: ten seconds less`}>
+          −10
+        </Button>
+        <span />
         <Button big onPress={() => by(10)} spoken={`${name}: ten seconds more`}>
           +10
         </Button>

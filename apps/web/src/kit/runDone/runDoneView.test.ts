@@ -80,14 +80,18 @@ test("the first development: its sum, and what this paper makes of it, nine in t
       plannedS: 120,
       effectiveS: { value: 130.4, sd: 2 },
       ratioStops: { value: 0.12, sd: 0.02 },
-      change: { exposed: slip(-0.021, -0.05, 0.01), half: slip(0.002, -0.01, 0.01), unexposed: slip(0.008, 0, 0.02) },
+      change: {
+        exposed: slip(-0.021, -0.05, 0.01),
+        half: slip(0.002, -0.01, 0.01),
+        unexposed: slip(0.008, 0.006, 0.01),
+      },
       perSecond: -0.00152,
     },
   });
   expect(runDoneView({ lane, unit: "celsius" }).development).toEqual([
     "The first development came to 2:10 at the recipe’s warmth; the recipe says 2:00: 0.12 ±0.03 stop more than planned.",
-    "Expected of it on this paper: whites lighter by 0.02 ±0.03; middle tones unchanged, ±0.01; blacks darker by 0.01 ±0.01.",
-    "There a second more changes the whites by 0.0015 D.",
+    "Expected of it on this paper: whites lighter by 0.02, ±0.03; middle tones unchanged, ±0.01; blacks darker by 0.01, less than ±0.01.",
+    "There a second more changes the whites by about 0.002 D.",
   ]);
 });
 

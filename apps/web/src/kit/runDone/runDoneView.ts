@@ -100,7 +100,7 @@ function developmentWords({ development, kind }: LaneDone): readonly string[] {
   return [
     `${name} came to ${clockWords(effectiveS.value)} at the recipe’s warmth; the recipe says ${clockWords(plannedS)}: ${against}.`,
     `Expected of it on this paper: ${tones.join("; ")}.`,
-    `There a second more changes ${each} by ${Math.abs(perSecond).toFixed(4)} D.`,
+    `There a second more changes ${each} by about ${Number(Math.abs(perSecond).toPrecision(1))} D.`,
   ];
 }
 
@@ -108,10 +108,11 @@ function toneWords(
   name: string,
   { value, interval }: { value: number; interval: { low: number; high: number } },
 ): string {
+  const half = (interval.high - interval.low) / 2;
+  const doubt = half < 0.005 ? "less than ±0.01" : `±${half.toFixed(2)}`;
   const size = Math.abs(value);
-  const plusMinus = ((interval.high - interval.low) / 2).toFixed(2);
-  if (size < 0.005) return `${name} unchanged, ±${plusMinus}`;
-  return `${name} ${value < 0 ? "lighter" : "darker"} by ${size.toFixed(2)} ±${plusMinus}`;
+  if (size < 0.005) return half < 0.005 ? `${name} unchanged` : `${name} unchanged, ${doubt}`;
+  return `${name} ${value < 0 ? "lighter" : "darker"} by ${size.toFixed(2)}, ${doubt}`;
 }
 
 function warmthWords({ bathC, effectiveS, actualS }: StayDone, unit: Unit): string {

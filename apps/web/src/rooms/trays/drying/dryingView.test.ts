@@ -1,7 +1,7 @@
 import type { DryingThing } from "@captray/notebook/answers";
 import { expect, test } from "vitest";
 import { hangWords } from "../../../kit/hangWords.ts";
-import { agoWords, dryingView } from "./dryingView.ts";
+import { dryingView } from "./dryingView.ts";
 
 const since = { at: Date.UTC(2025, 11, 1, 19, 24), offsetMin: 60 };
 const thing = (code: string, more: Partial<DryingThing> = {}): DryingThing => ({
@@ -34,15 +34,20 @@ test("a row says what, where and since when, in the time the person lived in", (
   expect([view.someUnfixed, view.somePositive]).toEqual([true, true]);
 });
 
-test("how long ago, never a broken number", () => {
-  expect([0.4, 1, 99, 130, 60 * 50, -30, Number.NaN].map(agoWords)).toEqual([
-    "just now",
-    "1 min",
-    "99 min",
-    "2 h",
-    "2 days",
-    "just now",
-    "just now",
+test("how long ago, and from a day on the day itself, never a broken number", () => {
+  const said = (minutes: number) =>
+    dryingView({
+      drying: { hanging: [thing("W31")], dry: [], leftTogether: [] },
+      subjectOf: () => "",
+      nowMs: since.at + minutes * 60_000,
+    }).hanging[0]?.since;
+  expect([0.4, 1, 99, 130, 60 * 50, -30].map(said)).toEqual([
+    "since 20:24, just now",
+    "since 20:24, 1 min",
+    "since 20:24, 99 min",
+    "since 20:24, 2 h",
+    "since 1 Dec 2025, 20:24",
+    "since 20:24, just now",
   ]);
 });
 

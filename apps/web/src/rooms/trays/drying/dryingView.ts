@@ -37,7 +37,7 @@ export function dryingView({
     thing,
     what: [kindWords(thing.result), subjectOf(thing.sheetId)].filter(Boolean).join(", "),
     where: thing.hangs === undefined ? "no place yet" : hangWords(thing.hangs),
-    since: `since ${hour(thing.since)}, ${agoWords((nowMs - thing.since.at) / 60_000)}`,
+    since: sinceWords(thing.since, nowMs),
     label: thing.fixed === "unfixed" ? "unfixed" : "",
   });
   const all = [...drying.hanging, ...drying.dry];
@@ -54,14 +54,16 @@ export function dryingView({
   };
 }
 
-/** “35 min”, “3 h”, “2 days”; a clock that was set back says nothing of the time between. */
-export function agoWords(minutes: number): string {
-  if (!(minutes >= 1)) return "just now";
-  if (minutes < 100) return `${Math.floor(minutes)} min`;
-  const hours = Math.round(minutes / 60);
-  if (hours < 48) return `${hours} h`;
-  return `${Math.round(hours / 24)} days`;
+/** “since 20:24, 35 min”, the day before “since 1 Dec 2025, 20:24”; a clock that was set back says nothing of the time between. */
+function sinceWords(since: DryingThing["since"], nowMs: number): string {
+  const minutes = (nowMs - since.at) / 60_000;
+  if (minutes >= 1440) return `since ${day.format(new Date(since.at + since.offsetMin * 60_000))}, ${hour(since)}`;
+  const ago =
+    minutes >= 120 ? `${Math.round(minutes / 60)} h` : minutes >= 1 ? `${Math.floor(minutes)} min` : "just now";
+  return `since ${hour(since)}, ${ago}`;
 }
+
+const day = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
 
 function hour({ at, offsetMin }: DryingThing["since"]): string {
   const there = new Date(at + offsetMin * 60_000);
