@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { dry, stepWet, type WetEvent, type WetState } from "./wetPress.ts";
+import { dry, stampOf, stepWet, type WetEvent, type WetState } from "./wetPress.ts";
 
 /** The times of the presses in a row of events. */
 function pressesIn(events: readonly WetEvent[], from: WetState = dry): number[] {
@@ -86,4 +86,10 @@ describe("stepWet", () => {
       { seed: 20261125 },
     );
   });
+});
+
+test("a stamp of the browser's is believed up to 3 s back; one of another clock is not", () => {
+  expect(stampOf({ stampMs: 9000, nowMs: 10_500 })).toBe(9000);
+  expect(stampOf({ stampMs: 9000, nowMs: 12_001 })).toBe(12_001);
+  expect(stampOf({ stampMs: 9000, nowMs: 8000 })).toBe(8000);
 });

@@ -16,6 +16,15 @@ export interface WetState {
   readonly lastPressMs: number | null;
 }
 
+/** A busy page hears of a press so much later at most; a stamp further off is of another clock. */
+const mostLateMs = 3000;
+
+/** When a press was made, on the page's own clock: as the browser stamped it, where that can be. */
+export function stampOf({ stampMs, nowMs }: { readonly stampMs: number; readonly nowMs: number }): number {
+  const lateMs = nowMs - stampMs;
+  return lateMs >= 0 && lateMs <= mostLateMs ? stampMs : nowMs;
+}
+
 /** A key has no weight: it is as good as a finger that lay long enough. */
 const keyHeldMs = 100;
 

@@ -81,7 +81,7 @@ const Mark = memo(function Mark({ shape }: { readonly shape: Shape }) {
           textAnchor={shape.anchor}
           fontSize={shape.size}
           fontWeight={shape.isBold ? 600 : undefined}
-          fontFamily={shape.isRead ? "var(--read)" : undefined}
+          style={shape.isRead ? { fontFamily: "var(--read)" } : undefined}
           fill={paintOf({ paint: shape.ink })}
         >
           {shape.text}

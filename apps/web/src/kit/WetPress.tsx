@@ -1,5 +1,5 @@
 import { type MouseEvent, type PointerEvent, type ReactNode, useRef } from "react";
-import { dry, stepWet, type WetEvent, type WetState } from "../devices/wetPress.ts";
+import { dry, stampOf, stepWet, type WetEvent, type WetState } from "../devices/wetPress.ts";
 
 export interface WetPressProps {
   readonly className: string;
@@ -11,6 +11,10 @@ export interface WetPressProps {
   /** The target of the page that any key presses. */
   readonly main?: boolean;
   readonly describedBy?: string;
+}
+
+function stamp(event: { readonly timeStamp: number }): number {
+  return stampOf({ stampMs: event.timeStamp, nowMs: performance.now() });
 }
 
 /** The press of the trays: one finger, down for 80 to 1500 ms; splashes, arms and leaning hands are none. */
@@ -27,7 +31,7 @@ export function WetPress({ className, children, means, onPress, main, describedB
       if (event.button !== 0) return;
       if (wet.current.fingers.length === 0) downOn.current = means;
     }
-    tell({ kind, finger: event.pointerId, stampMs: event.timeStamp });
+    tell({ kind, finger: event.pointerId, stampMs: stamp(event) });
   };
   return (
     <button
@@ -45,7 +49,7 @@ export function WetPress({ className, children, means, onPress, main, describedB
       onClick={(event: MouseEvent) => {
         if (event.detail !== 0) return;
         downOn.current = means;
-        tell({ kind: "key", stampMs: event.timeStamp });
+        tell({ kind: "key", stampMs: stamp(event) });
       }}
     >
       {children}

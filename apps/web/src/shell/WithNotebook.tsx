@@ -6,6 +6,7 @@ import { useNotebook } from "../kit/notebook/useNotebook.ts";
 import { useTakeBack } from "../kit/notebook/useTakeBack.ts";
 import { TakeBackStrip } from "../kit/TakeBackStrip.tsx";
 import { Word } from "../kit/Word.tsx";
+import { runGoing } from "../look/light.ts";
 import { FirstVisit } from "./FirstVisit.tsx";
 import { KeptHere } from "./KeptHere.tsx";
 import { Shell } from "./Shell.tsx";
@@ -61,8 +62,11 @@ async function openDemo(): Promise<void> {
   await enterDemo({ fill: (notebook) => fillDemo({ notebook }) });
 }
 
-/** Who has a notebook begins in the Camera room. */
+/** Who has a notebook begins in the Camera room; who has a sheet in the trays, there. */
 function ToTheCamera() {
-  useEffect(() => goTo({ path: "/camera", replace: true }), []);
+  useEffect(() => {
+    const run = runGoing();
+    goTo({ path: run === null ? "/camera" : `/trays/run/${run}`, replace: true });
+  }, []);
   return null;
 }

@@ -7,9 +7,9 @@ import type { Box } from "./rimPath.ts";
 import { nameHeightPx, smallStation, strokesPx } from "./trayShapes.ts";
 
 const gapPx = 7;
-const rowGapPx = 8;
+const rowGapPx = 4;
 const leastOpenPx = 120;
-const wantedOpenPx = 190;
+const wantedOpenPx = 180;
 const mostOpenPx = 460;
 /** A small tray with a sheet in it, and one without; the light and a long name want more. */
 const heldPx = 54;

@@ -19,6 +19,7 @@ export interface Candidate {
   readonly what: string;
   readonly kind: "negative" | "positive" | undefined;
   readonly owesFlash: boolean;
+  readonly exposedMs: number;
   readonly chosen: boolean;
 }
 
@@ -157,7 +158,13 @@ function candidatesOf(
         .filter(Boolean)
         .join(", ");
       const pieces = sheet === undefined ? [] : piecesOf({ sheet });
-      const common = { sheetId: id, what, kind, owesFlash: state === "flashOwed" };
+      const common = {
+        sheetId: id,
+        what,
+        kind,
+        owesFlash: state === "flashOwed",
+        exposedMs: card.dates.exposedAt?.at ?? 0,
+      };
       if (pieces.length > 0) {
         return pieces
           .filter((piece) => piece.state === "exposed" || piece.state === "flashOwed")
@@ -169,7 +176,9 @@ function candidatesOf(
       if (state === "inProcess") return [];
       return [{ ...common, key: id, code: code === "" ? "no code" : code, chosen: draft.keys.includes(id) }];
     })
-    .sort((a, b) => Number(b.owesFlash) - Number(a.owesFlash));
+    .sort(
+      (a, b) => Number(b.owesFlash) - Number(a.owesFlash) || a.exposedMs - b.exposedMs || (a.code < b.code ? -1 : 1),
+    );
 }
 
 /** The recipe the first sheet was planned with, else the last one of its kind. */

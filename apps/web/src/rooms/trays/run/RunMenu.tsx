@@ -21,6 +21,10 @@ export function RunMenu({
     at.say(press);
     onBack();
   };
+  const later = () => {
+    at.later();
+    onBack();
+  };
   const words: readonly (readonly [string, string, () => void])[] = [
     ...(at.started
       ? ([
@@ -28,7 +32,7 @@ export function RunMenu({
           ["Repeat", "out, and into the same bath again", () => say("repeat")],
           ["Skip", at.skips === null ? "no step left to leave out" : `leave out ${at.skips}`, () => say("skip")],
         ] as const)
-      : []),
+      : ([["Later", "it waits two minutes more before the first bath", later]] as const)),
     ["Trouble", "pause, what went wrong, light, sound, the way out", onTrouble],
   ];
   return (

@@ -190,8 +190,11 @@ function linesOf({
   const other = laneInOrder(run, 1);
   const due = other === undefined ? undefined : dueOf(other);
   if (other !== undefined && due !== undefined) {
-    const what = other.state.stay === null ? "goes in" : `leaves ${theBath(other.state.stay.step)}`;
-    lines.push(`${codesWords(other.codes)} ${what} ${due - nowS > 1 ? `in ${trayTime(due - nowS)}` : "now"}.`);
+    const isIn = other.state.stay !== null;
+    const what =
+      other.state.stay === null ? goWord(other.codes).concat(" in") : `leaves ${theBath(other.state.stay.step)}`;
+    const when = due - nowS > 1 ? `${isIn ? "in" : "after"} ${trayTime(due - nowS)}` : "now";
+    lines.push(`${codesWords(other.codes)} ${what} ${when}.`);
   }
   const washing = lanes.filter(
     (lane) => lane !== other && lane !== next && lane.state.stay && lane.steps[lane.state.stay.at]?.does === "wash",

@@ -7,7 +7,7 @@ import { pageDevices } from "../../../devices/pageDevices.ts";
 import { listenForPress } from "../../../devices/pressKeys.ts";
 import type { SoundState } from "../../../devices/soundClock.ts";
 import { holdWakeLock, type WakeState } from "../../../devices/wakeLock.ts";
-import { dry, stepWet } from "../../../devices/wetPress.ts";
+import { dry, stampOf, stepWet } from "../../../devices/wetPress.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
 import { markRun } from "../../../look/light.ts";
 import { fogsWords, soundWords, voiceWords, wakeWords } from "./deviceWords.ts";
@@ -32,6 +32,8 @@ const { clock: pageClock, mirror, sound, shaker, speaker } = pageDevices();
 
 const tickMs = 250;
 const beatMs = 1000;
+/** So much longer a sheet waits that is not to go in yet. */
+const laterS = 120;
 
 /** Clocks of runs that were open on this page: to another page of the app and back is no gap. */
 const alive = new Map<string, RunClock>();
@@ -110,7 +112,7 @@ export function useRun({
   );
 
   const sinceAt = useCallback((stampMs?: number) => {
-    const lateMs = stampMs === undefined ? 0 : Math.min(3000, Math.max(0, performance.now() - stampMs));
+    const lateMs = stampMs === undefined ? 0 : Math.max(0, performance.now() - stampMs);
     const atMs = clockAt({ clock: clockNow.current, pageMs: performance.now() }) - lateMs;
     const lastMs = Math.max(0, ...latest.current.events.map(({ event }) => event?.sinceStartMs ?? 0));
     return Math.max(lastMs, Math.round(atMs));
@@ -323,12 +325,13 @@ export function useRun({
       if (now.round === null) return;
       event.stopImmediatePropagation();
       event.preventDefault();
-      say("clear", event.timeStamp);
+      say("clear", stampOf({ stampMs: event.timeStamp, nowMs: performance.now() }));
     };
     window.addEventListener("keydown", half, true);
     const stop = listenForPress({
-      onPress: (stampMs) => {
+      onPress: (timeStamp) => {
         wakeSound();
+        const stampMs = stampOf({ stampMs: timeStamp, nowMs: performance.now() });
         const { state, pressMs } = stepWet({ state: wet.current, event: { kind: "key", stampMs } });
         wet.current = state;
         if (pressMs !== undefined) press(pressMs);
@@ -415,6 +418,16 @@ export function useRun({
     wakeSound,
     takeBack: () => {
       if (takesBack !== null) say("takeBack", undefined, { laneId: takesBack.laneId });
+    },
+    /** A sheet that is to go in waits a little longer, and the hands are free for the others. */
+    later: () => {
+      const lane = next?.state.stay === null ? next : undefined;
+      if (lane === undefined) return;
+      const plannedStartS = Math.round(nowS) + laterS;
+      change(
+        [{ id: run.id, kind: "run", set: { [`lanes.${lane.id}.plannedStartS`]: plannedStartS } }],
+        `${codesWords(lane.codes)} goes in later`,
+      );
     },
     trouble: (note: string) => say("trouble", undefined, { note }),
     toldApart: (laneIds: readonly string[]) =>
