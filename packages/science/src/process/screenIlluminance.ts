@@ -17,7 +17,7 @@ export interface ScreenIlluminanceInput {
  *
  * @throws {OutOfDomain} negative, notPositive
  * @source photometry: illuminance on the axis of an even disc, π L sin² of its half angle (from memory)
- * @example screenIlluminance({ luminanceCdM2: 0.05, widthMm: 70, heightMm: 150, distanceMm: 500 }) // 0.0020723, in lx
+ * @example screenIlluminance({ luminanceCdM2: 0.05, widthMm: 70, heightMm: 150, distanceMm: 500 }) // 0.002072295, in lx
  */
 export function screenIlluminance(input: ScreenIlluminanceInput): number {
   const { luminanceCdM2, widthMm, heightMm, distanceMm } = input;

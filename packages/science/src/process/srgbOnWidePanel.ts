@@ -39,7 +39,7 @@ type Row = readonly [number, number, number];
  *
  * @throws {OutOfDomain} negative, outOfRange
  * @source css-color-4: sample code for colour conversions, its matrices as exact ratios (second hand); srgb: transfer curve (seen)
- * @example srgbOnWidePanel({ red: 1, green: 0, blue: 0 }) // {"linear": [0.822462, 0.0331942, 0.0170826], "codes": [234, 51, 35]}
+ * @example srgbOnWidePanel({ red: 1, green: 0, blue: 0 }) // {"linear": [0.82246197, 0.0331942, 0.01708263], "codes": [234, 51, 35]}
  */
 export function srgbOnWidePanel({ red, green, blue }: SrgbOnWidePanelInput): WidePanel {
   requireShare({ red });
