@@ -169,6 +169,11 @@ describe("a bath as warm as it is", () => {
     expect(done.rows[0]?.effectiveS).toBeCloseTo(175.256, 3);
   });
 
+  it("read ten minutes before the sheet goes in, it has drifted until then [by hand: 12 + 8 e^(−600/1800)]", () => {
+    const { rows } = inBath([{ atS: -600, step: 0, bathC: 20, airC: 12, timeConstantS: 1800 }]);
+    expect(rows[0]?.bathC).toBeCloseTo(12 + 8 * Math.exp(-1 / 3), 9);
+  });
+
   it("a temperature that is no number, or a factor that no developer has, never ends a run", () => {
     expect(inBath([{ atS: 0, step: 0, bathC: Number.NaN }]).stay?.endS).toBe(120);
     const odd: ProcessRecipe = {

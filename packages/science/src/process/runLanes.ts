@@ -72,20 +72,13 @@ const together = 1e-6;
  * @example runLanes({ lanes: [], nowS: 0 }).next // null
  */
 export function runLanes({ lanes, nowS, waitForMe = false, handS = usualHandS }: RunLanesInput): LanesState {
-  const held = new Map<string, number[]>();
+  let washAnewS: readonly number[] = [];
   let states = lanes.map(stateOf);
-  // An entry into the wash moves only what comes after it, so that one pass for each entry is enough.
+  // An entry into the wash moves only what comes after it, so that one pass for each entry is enough. A lane's own entry is no news to it.
   for (let pass = 0; pass < 2 * lanes.length + 2; pass += 1) {
     const entries = states.flatMap((lane, index) => washEntries(lanes[index] as LaneAsked, lane));
-    let moved = false;
-    for (const [index, { id }] of lanes.entries()) {
-      const anew = entries.filter((entry) => entry.lane !== lanes[index]?.id).map(({ atS }) => atS);
-      const was = held.get(id) ?? [];
-      if (anew.length === was.length && anew.every((atS, place) => atS === was[place])) continue;
-      held.set(id, anew);
-      moved = true;
-    }
-    if (!moved) break;
+    if (entries.length === washAnewS.length && entries.every((atS, place) => atS === washAnewS[place])) break;
+    washAnewS = entries;
     states = lanes.map(stateOf);
   }
   const moves = inOrder(
@@ -102,13 +95,12 @@ export function runLanes({ lanes, nowS, waitForMe = false, handS = usualHandS }:
     leaveWashTogether: togetherInWash(lanes, states),
   };
 
-  function stateOf({ id, recipe, events, readings }: LaneAsked): LaneState {
-    const washAnewS = held.get(id) ?? [];
+  function stateOf({ recipe, events, readings }: LaneAsked): LaneState {
     return runLane({ recipe, events, untilS: nowS, startS: null, waitForMe, readings, washAnewS });
   }
 }
 
-function washEntries({ id, recipe }: LaneAsked, { rows }: LaneState) {
+function washEntries({ recipe }: LaneAsked, { rows }: LaneState): readonly number[] {
   return rows
     .filter((row, index) => {
       if (row.how === "skipped" || recipe.steps[row.at]?.does !== "wash") return false;
@@ -116,7 +108,7 @@ function washEntries({ id, recipe }: LaneAsked, { rows }: LaneState) {
       const before = rows[index - 1];
       return before === undefined || before.how === "skipped" || recipe.steps[before.at]?.does !== "wash";
     })
-    .map(({ startS }) => ({ lane: id, atS: startS }));
+    .map(({ startS }) => startS);
 }
 
 function moveOf({ id, plannedStartS }: LaneAsked, { means, stay, state }: LaneState): readonly LaneMove[] {
