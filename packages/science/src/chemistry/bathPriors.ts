@@ -31,7 +31,7 @@ export interface BathPrior {
 export const MIXED_PEROXIDE_LAST_H = 6;
 
 /** A factor of two either way. */
-export const PRIOR_SD_LN = 0.7;
+const PRIOR_SD_LN = 0.7;
 
 function prior(
   lifeH: readonly [number, number],
