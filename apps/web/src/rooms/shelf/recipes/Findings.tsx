@@ -1,5 +1,6 @@
 import type { RecipeFindingSaid } from "@captray/notebook/answers";
 import { Button } from "../../../kit/Button.tsx";
+import { beginning } from "../../../kit/beginning.ts";
 import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Word } from "../../../kit/Word.tsx";
 import type { RecipePageView } from "./useRecipePage.ts";
@@ -26,12 +27,15 @@ export function Findings(props: { readonly findings: readonly RecipeFindingSaid[
         </p>
       );
     }
+    // What it is, then why: the two are parted by a colon.
+    const [head = message, ...why] = message.split(": ");
     return (
       <ProblemNote
         key={code}
-        head={message}
+        head={head}
         ways={weight === "nonsense" ? <Button onPress={() => know(true)}>I know, go on</Button> : undefined}
       >
+        {why.length > 0 && `${beginning(why.join(": "))} `}
         {hint}
       </ProblemNote>
     );
