@@ -2,6 +2,7 @@ import type { BathOnHand } from "@captray/notebook/answers";
 import { Word } from "../Word.tsx";
 import { BathDrawn } from "./BathDrawn.tsx";
 import { bathName, mixedWords, sheetsWords, verdictWords, volumeWords } from "./bathWords.ts";
+import { capital } from "./capital.ts";
 import "./BathLine.css";
 
 export interface BathLineProps {
@@ -32,8 +33,4 @@ export function BathLine({ onHand, nowMs, sheetM2 }: BathLineProps) {
       </p>
     </div>
   );
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

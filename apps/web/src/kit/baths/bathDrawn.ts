@@ -47,6 +47,7 @@ export function bathDrawn({
     low: wear.wornAtM2.low / one,
     high: wear.wornAtM2.high / one,
   };
+  const isWorn = wear.wornAtM2.value <= wear.areaM2;
   const to = Math.max(4, Math.ceil(Math.max(end.value * 1.6, wear.sheets * 1.25)));
   const step = niceStep(to / 6);
   const about = (sheets: number) => Math.max(0, Math.round(sheets));
@@ -60,10 +61,13 @@ export function bathDrawn({
         words: place === 0 ? "0 sheets" : String(place * step),
       })),
     },
-    filledTo: Math.min(to, wear.sheets),
+    // Worn by its age alone it is used up, however few sheets went through.
+    filledTo: isWorn ? to : Math.min(to, wear.sheets),
     strokes: Array.from({ length: Math.min(60, wear.sheets) }, (_, place) => place + 0.5),
-    end: { ...end, words: "worn" },
-    says: `${wear.sheets} sheets of about this size went through; worn at about ${about(end.value)}, nine in ten between ${about(end.low)} and ${about(end.high)}.`,
+    ...(!isWorn && { end: { ...end, words: "worn" } }),
+    says: isWorn
+      ? `${wear.sheets} sheets went through; it is worn by now.`
+      : `${wear.sheets} sheets of about this size went through; worn at about ${about(end.value)}, nine in ten between ${about(end.low)} and ${about(end.high)}.`,
   };
 }
 

@@ -37,6 +37,7 @@ export function whenWords({ at, offsetMin }: Moment, nowMs: number): string {
   const named = new Date(at + offsetMin * 60_000).toLocaleDateString("en-GB", {
     day: "numeric",
     month: "long",
+    ...(apart > 300 && { year: "numeric" }),
     timeZone: "UTC",
   });
   const words = apart === 0 ? "today" : apart === 1 ? "yesterday" : named;
@@ -92,6 +93,7 @@ function verdictSentence({ verdict, timeFactor, lastHourMs }: BathWearOf, role: 
   const times = `${worthSaying(timeFactor.value)} times as long (${worthSaying(timeFactor.low)} to ${worthSaying(timeFactor.high)})`;
   switch (verdict) {
     case "use":
+      if (timeFactor.high < 1.15) return "Use it: its time is as the recipe says.";
       return `Use it: its time as the recipe says, perhaps ${worthSaying(timeFactor.value)} times that (${worthSaying(timeFactor.low)} to ${worthSaying(timeFactor.high)}).`;
     case "longer":
       return role === "firstDeveloper"

@@ -7,6 +7,7 @@ import { momentNow } from "../../../devices/momentNow.ts";
 import { Button } from "../../../kit/Button.tsx";
 import { BathDrawn } from "../../../kit/baths/BathDrawn.tsx";
 import { adviceSentences, bathName, groundSentence, mixedWords, volumeWords } from "../../../kit/baths/bathWords.ts";
+import { capital } from "../../../kit/baths/capital.ts";
 import { Choice } from "../../../kit/Choice.tsx";
 import { Field } from "../../../kit/Field.tsx";
 import { NothingYet } from "../../../kit/NothingYet.tsx";
@@ -36,7 +37,7 @@ export default function BathPage({ id }: { readonly id: string }) {
   }
   const { bath, wear } = state;
   return (
-    <Page title={bathName(bath)} closeTo="/trays/baths">
+    <Page title={capital(bathName(bath))} closeTo="/trays/baths">
       <div className="Trays-Bath">
         <div>
           <Section head="How it is" aside={volumeWords(bath.volumeMl)}>

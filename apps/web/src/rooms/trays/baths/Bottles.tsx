@@ -1,5 +1,6 @@
 import { stockAskedOf } from "@captray/notebook/answers";
 import { momentNow } from "../../../devices/momentNow.ts";
+import { saltName } from "../../../kit/baths/saltName.ts";
 import { useNotebook } from "../../../kit/notebook/useNotebook.ts";
 import { useShelf } from "../../../kit/notebook/useShelf.ts";
 import { Section } from "../../../kit/Section.tsx";
@@ -22,7 +23,7 @@ export function Bottles() {
           return (
             <li key={stock.id}>
               <span>
-                <b>{name}</b> <span className="small soft">{label ?? formula}</span>
+                <b>{name}</b> <span className="small soft">{label ?? (formula && saltName(formula))}</span>
               </span>
               <Word spoken={`${name} is empty`} onPress={() => void empty()}>
                 It is empty

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { momentNow } from "../../../devices/momentNow.ts";
 import { Button } from "../../../kit/Button.tsx";
 import { whenWords } from "../../../kit/baths/bathWords.ts";
+import { capital } from "../../../kit/baths/capital.ts";
 import { heldIn } from "../../../kit/baths/heldIn.ts";
 import { Cautions } from "../../../kit/cautions/Cautions.tsx";
 import { useCautions } from "../../../kit/cautions/useCautions.ts";
@@ -50,8 +51,4 @@ export function Discard({ bath, onDiscard }: DiscardProps) {
       <Cautions cautions={cautions} checkedOn={checkedOn} />
     </Section>
   );
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

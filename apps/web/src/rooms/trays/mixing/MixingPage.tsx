@@ -1,3 +1,4 @@
+import { saltName } from "../../../kit/baths/saltName.ts";
 import { Choice } from "../../../kit/Choice.tsx";
 import { Field } from "../../../kit/Field.tsx";
 import { Page } from "../../../kit/Page.tsx";
@@ -149,12 +150,12 @@ function WhatYouHave({ view, texts, put }: PartProps) {
 
 const salts: Readonly<Record<string, readonly { readonly value: string; readonly name: string }[]>> = {
   citric: [
-    { value: "C6H8O7.H2O", name: "monohydrate" },
-    { value: "C6H8O7", name: "anhydrous" },
+    { value: "C6H8O7.H2O", name: saltName("C6H8O7.H2O") },
+    { value: "C6H8O7", name: saltName("C6H8O7") },
   ],
   sulfite: [
-    { value: "Na2SO3", name: "anhydrous" },
-    { value: "Na2SO3.7H2O", name: "crystals, 7 H2O" },
+    { value: "Na2SO3", name: saltName("Na2SO3") },
+    { value: "Na2SO3.7H2O", name: saltName("Na2SO3.7H2O") },
   ],
 };
 

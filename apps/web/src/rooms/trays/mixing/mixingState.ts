@@ -14,6 +14,7 @@ import {
 import type { BathRole, PaperBox, Recipe, RecordId, Stock, StockKind } from "@captray/notebook/records";
 import { sheetFormats } from "@captray/notebook/starters";
 import { parseNumber } from "@captray/science/notation";
+import { saltName } from "../../../kit/baths/saltName.ts";
 
 /** What was typed and chosen, by its key. */
 export type MixingTexts = Readonly<Record<string, string>>;
@@ -205,7 +206,7 @@ function stockView(what: StockKind, stocks: readonly Stock[], texts: MixingTexts
     options: [
       ...remembered.map((stock) => {
         const { label: says, formula: salt } = stockAskedOf({ stock });
-        const detail = says ?? salt;
+        const detail = says ?? (salt && saltName(salt));
         return { value: stock.id as string, name: stock.name || firstNames[what], ...(detail && { detail }) };
       }),
       { value: "new", name: "another" },
@@ -227,10 +228,10 @@ const firstNames: Readonly<Record<StockKind, string>> = {
   other: "bottle",
 };
 
-/** The sizes of the boxes on the shelf first; without a box those of the trade. */
+/** The sizes of the boxes on the shelf first, then those of the trade. */
 function sizesOf(boxes: readonly PaperBox[]): readonly MixingOption[] {
   const own = boxes.flatMap(({ size }) => (size === undefined ? [] : [nameOf(size)]));
-  const names = [...new Set(own.length > 0 ? own : sheetFormats.map(({ name }) => name))];
+  const names = [...new Set([...own, ...sheetFormats.map(({ name }) => name)])];
   return names.slice(0, 6).map((name) => ({ value: name, name }));
 }
 

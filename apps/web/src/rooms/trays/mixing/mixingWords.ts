@@ -236,7 +236,8 @@ function halideSentences({ fromWater, fromDeveloper, advice }: NonNullable<Mixin
 }
 
 function range({ low, high }: { readonly low: number; readonly high: number }): string {
-  return low >= 0.995 ? "all" : `${percent(low)} to ${percent(high)}`;
+  if (low >= 0.995) return "all";
+  return `${percent(low)} to ${high >= 0.995 ? "all" : percent(high)}`;
 }
 
 function percent(share: number): string {
