@@ -3,6 +3,7 @@ import {
   piecesOf,
   processRecipeOf,
   recipeFindingsOf,
+  sheetInRun,
   type TimetableOf,
   timetableOf,
 } from "@captray/notebook/answers";
@@ -83,8 +84,7 @@ const kindWords = { negative: "paper negative", positive: "direct positive" } as
 export function readyView(input: ViewInput): ReadyView {
   const { draft, cards, recipes, runs } = input;
   const goingOn = runs.findLast(({ endedAt }) => endedAt === undefined);
-  const held = heldIn(runs);
-  const candidates = candidatesOf(input, held);
+  const candidates = candidatesOf(input);
   const chosen = draft.keys.flatMap((key) => candidates.find((one) => one.key === key && one.chosen) ?? []);
   const kinds = new Set(chosen.flatMap(({ kind }) => kind ?? []));
   const [kind] = kinds;
@@ -102,7 +102,7 @@ export function readyView(input: ViewInput): ReadyView {
       : timetableOf({ recipe, codes: lanes.map(({ code }) => code), bathC: draft.bathC, handS });
   return {
     candidates,
-    elsewhere: cards.flatMap(({ id, code }) => (held.has(id) ? [code] : [])),
+    elsewhere: cards.flatMap(({ id, code }) => (isFree(runs, id) ? [] : [code])),
     recipes: fitting.map((one) => ({
       id: one.id,
       name: one.name,
@@ -135,22 +135,14 @@ export function readyView(input: ViewInput): ReadyView {
 /** How long one move keeps the hands busy (common practice, no source). */
 export const handS = 8;
 
-function heldIn(runs: readonly Run[]): ReadonlySet<string> {
-  return new Set(
-    runs
-      .filter(({ endedAt }) => endedAt === undefined)
-      .flatMap(({ lanes }) =>
-        lanes.flatMap(({ sheetIds = [], pieces = [] }) => [...sheetIds, ...pieces.map(({ sheetId }) => sheetId)]),
-      ),
-  );
+/** Neither it nor a piece of it is in a run that goes on. */
+function isFree(runs: readonly Run[], sheetId: string, letter?: string): boolean {
+  return sheetInRun({ runs, sheetId, letter }).kind === "free";
 }
 
-function candidatesOf(
-  { draft, cards, sheetOf, subjectOf }: ViewInput,
-  held: ReadonlySet<string>,
-): readonly Candidate[] {
+function candidatesOf({ draft, cards, sheetOf, subjectOf, runs }: ViewInput): readonly Candidate[] {
   return cards
-    .filter(({ id, state }) => !held.has(id) && (state === "exposed" || state === "flashOwed" || state === "inProcess"))
+    .filter(({ state }) => state === "exposed" || state === "flashOwed" || state === "inProcess")
     .flatMap((card): readonly Candidate[] => {
       const { id, code, state, result: kind } = card;
       const sheet = sheetOf(id);
@@ -167,13 +159,13 @@ function candidatesOf(
       };
       if (pieces.length > 0) {
         return pieces
-          .filter((piece) => piece.state === "exposed" || piece.state === "flashOwed")
+          .filter(({ piece, state: is }) => (is === "exposed" || is === "flashOwed") && isFree(runs, id, piece.letter))
           .map((piece) => {
             const key = `${id}/${piece.piece.letter}`;
             return { ...common, key, letter: piece.piece.letter, code: piece.code, chosen: draft.keys.includes(key) };
           });
       }
-      if (state === "inProcess") return [];
+      if (state === "inProcess" || !isFree(runs, id)) return [];
       return [{ ...common, key: id, code: code === "" ? "no code" : code, chosen: draft.keys.includes(id) }];
     })
     .sort(
