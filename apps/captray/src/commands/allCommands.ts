@@ -4,6 +4,7 @@ import { effects } from "./effects.ts";
 import { expect } from "./expect.ts";
 import { fit } from "./fit.ts";
 import { formula } from "./formula.ts";
+import { measure } from "./measure.ts";
 import { mix } from "./mix.ts";
 import { next } from "./next.ts";
 import { plan } from "./plan.ts";
@@ -19,6 +20,7 @@ export const allCommands: readonly Command[] = [
   causes,
   next,
   effects,
+  measure,
   mix,
   timetable,
   run,

@@ -10,7 +10,12 @@ export interface FileSource extends ByteSource {
 /** Opens a file to be read piece by piece. */
 export async function fileSource(path: string): Promise<FileSource> {
   const file = await open(path, "r");
-  const { size } = await file.stat();
+  const stat = await file.stat();
+  if (!stat.isFile()) {
+    await file.close();
+    throw new Error(`${path} is no file`);
+  }
+  const { size } = stat;
   let bytesRead = 0;
   return {
     size,

@@ -7,7 +7,7 @@ export async function answerLines(terminal: Terminal, file: string | undefined, 
   let worst: number = FINE;
   for await (const line of lines(readPieces(terminal, file))) {
     if (line.trim() === "") continue;
-    const { document, exit } = answerText(line, answer);
+    const { document, exit } = await answerText(line, answer);
     if (exit === OWN_FAULT) worst = OWN_FAULT;
     await terminal.write(`${JSON.stringify(document)}\n`);
   }

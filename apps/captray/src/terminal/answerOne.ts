@@ -7,7 +7,7 @@ import { writeDocument } from "./writeDocument.ts";
 export async function answerOne(terminal: Terminal, file: string | undefined, answer: Answer): Promise<number> {
   let text = "";
   for await (const piece of readPieces(terminal, file)) text += piece;
-  const { document, exit } = answerText(text, answer);
+  const { document, exit } = await answerText(text, answer);
   if (exit === FINE) await writeDocument(terminal, document);
   else terminal.note(`${JSON.stringify(document)}\n`);
   return exit;

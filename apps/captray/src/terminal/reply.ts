@@ -17,12 +17,29 @@ export function reply(
   try {
     return { document: { ...begins, ...ask() }, exit: FINE };
   } catch (error) {
-    const fault = error instanceof Refusal ? error.fault : { code: "ownFault", pointer: "", facts: { reason: error } };
-    return {
-      document: { ...begins, error: errorObject(fault) },
-      exit: error instanceof Refusal ? REFUSED : OWN_FAULT,
-    };
+    return refused(begins, error);
   }
+}
+
+/** The same for a command that has to read a file before it can answer. */
+export async function replyLater(
+  input: unknown,
+  ask: () => Promise<Readonly<Record<string, unknown>>>,
+): Promise<Reply> {
+  const begins = idOf(input);
+  try {
+    return { document: { ...begins, ...(await ask()) }, exit: FINE };
+  } catch (error) {
+    return refused(begins, error);
+  }
+}
+
+function refused(begins: Readonly<Record<string, unknown>>, error: unknown): Reply {
+  const fault = error instanceof Refusal ? error.fault : { code: "ownFault", pointer: "", facts: { reason: error } };
+  return {
+    document: { ...begins, error: errorObject(fault) },
+    exit: error instanceof Refusal ? REFUSED : OWN_FAULT,
+  };
 }
 
 function idOf(input: unknown): Readonly<Record<string, unknown>> {
