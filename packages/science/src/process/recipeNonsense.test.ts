@@ -43,6 +43,24 @@ const changed = (recipe: ProcessRecipe, does: StepDoes, more: Partial<ProcessSte
 });
 
 describe("sound recipes", () => {
+  it("developer, stop, fixer, wash is a negative [archive-processing]", () => {
+    const order: StepDoes[] = ["develop", "stop", "fix", "wash"];
+    expect(codes({ kind: "negative", steps: order.map((does) => step(does)) })).toEqual([]);
+  });
+
+  it("development, bleach, light, second developer is the order of reversal; only its stop is missing to us [archive-processing; cine-reversal]", () => {
+    const order: StepDoes[] = ["firstDevelop", "wash", "bleach", "reexpose", "redevelop", "fix", "wash"];
+    const recipe = (list: readonly StepDoes[]): ProcessRecipe => ({
+      kind: "positive",
+      steps: list.map((does) => step(does, does === "reexpose" ? { light: "whiteRequired" } : {})),
+    });
+    expect(codes(recipe(order))).toEqual(["noStopBeforeBleach"]);
+    expect(codes(recipe(["firstDevelop", "stop", ...order.slice(1)]))).toEqual([]);
+    // Light and bleach changed about, what the second exposure prints is bleached away.
+    const changedAbout: StepDoes[] = ["firstDevelop", "stop", "wash", "reexpose", "bleach", "redevelop", "fix", "wash"];
+    expect(codes(recipe(changedAbout))).toEqual(["reexposureBeforeBleach"]);
+  });
+
   it("nothing is said against a whole negative and a whole positive [common practice]", () => {
     expect([codes(negative), codes(positive)]).toEqual([[], []]);
   });

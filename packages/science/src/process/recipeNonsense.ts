@@ -65,7 +65,7 @@ const isWhite = ({ light }: ProcessStep) => light === "whiteAllowed" || light ==
  * Units    times in s, temperatures in °C, steps counted from 0.
  * Holds    for negatives and for positives by reversal; development from 14 to 28 °C.
  *
- * @source none: order of a reversal process as commonly practised, and reasons of chemistry (common practice)
+ * @source archive-processing: order of both processes (seen); cine-reversal: light after the bleach (seen); none: reasons of chemistry, the stop before the bleach (common practice)
  * @example recipeNonsense({ recipe: { kind: "negative", steps: [] } })[0].weight // "impossible"
  */
 export function recipeNonsense({ recipe }: RecipeNonsenseInput): readonly RecipeFinding[] {

@@ -25,6 +25,18 @@ const way = ({ rows }: LaneState) => rows.map(({ step, round }) => `${step} ${ro
 /** Into the rinse of the first round: 120, 150, 210, 300. */
 const toRinse = [at(120), at(150), at(210), at(300)];
 
+it("two minutes in the developer, drained 15 s over its tray, one in the stop, drained 15 s: lifted at 1:45 and 2:45 [army-ss0509]", () => {
+  const recipe: ProcessRecipe = {
+    kind: "negative",
+    steps: [
+      { step: "developer", does: "develop", timeS: 120, drainS: 15 },
+      { step: "stop", does: "stop", timeS: 60, drainS: 15 },
+    ],
+  };
+  const { cues } = runLane({ recipe, events: [at(120), at(180)], untilS: 180 });
+  expect(cues.filter(({ cue }) => cue === "lift").map(({ atS }) => atS)).toEqual([105, 165]);
+});
+
 describe("rounds that the eye ends [by hand]", () => {
   it("the end of a round is a question, another round or go on", () => {
     const { means } = lane(toRinse);

@@ -71,7 +71,7 @@ interface Hold {
  * Holds    for recipes in which `recipeNonsense` finds nothing impossible; events in their order.
  * Error    a step that was assumed is as long as it was due, give or take 5 s or a drain.
  *
- * @source none: a press at each change of bath, as timed by hand (common practice)
+ * @source army-ss0509: drain within the step, from bath to bath (seen); none: the press, the 20 s, the rounds (common practice)
  * @example runLane({ recipe: { kind: "negative", steps: [{ step: "developer", does: "develop", timeS: 90 }] }, events: [{ atS: 93, press: "next" }], untilS: 100 }).endedAtS // 93
  */
 export function runLane(input: RunLaneInput): LaneState {

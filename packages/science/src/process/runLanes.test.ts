@@ -61,6 +61,13 @@ function washEnd(own: number, entries: readonly number[], washS: number): number
 }
 
 describe("a wash with several sheets", () => {
+  it("five minutes, and another print dropped in after three: the five minutes start again [wash-page]", () => {
+    const wash: ProcessRecipe = { kind: "negative", steps: [{ step: "wash", does: "wash", timeS: 300 }] };
+    const print = (id: string, startS: number): LaneAsked => ({ id, recipe: wash, events: [at(startS, "start")] });
+    const { lanes } = runLanes({ lanes: [print("a", 0), print("b", 180)], nowS: 200 });
+    expect(lanes.map(({ lane: { stay } }) => stay?.endS)).toEqual([480, 480]);
+  });
+
   it("each clock begins anew with every unwashed sheet that joins while it washes [property, reckoned apart]", () => {
     const starts = fc.uniqueArray(fc.integer({ min: 0, max: 900 }), { minLength: 1, maxLength: 5 });
     const straight: ProcessStep[] = [{ step: "wash", does: "wash", timeS: 240 }];

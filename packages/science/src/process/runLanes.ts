@@ -68,7 +68,7 @@ const together = 1e-6;
  * Units    s on the clock of the run.
  * Holds    for one vessel for the wash; clashes are foretold for lanes that leave on time.
  *
- * @source none: one pair of hands and several sheets (common practice)
+ * @source wash-page: the minutes of the wash start again (seen); none: one pair of hands and several sheets (common practice)
  * @example runLanes({ lanes: [], nowS: 0 }).next // null
  */
 export function runLanes({ lanes, nowS, waitForMe = false, handS = usualHandS }: RunLanesInput): LanesState {
