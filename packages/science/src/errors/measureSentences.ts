@@ -3,11 +3,38 @@ import type { Message } from "./words.ts";
 /** What these sentences are made with: a fact as a sentence says it, "" where there is none. */
 interface Said {
   readonly value: (key: string) => string;
+  readonly facts: Readonly<Record<string, unknown>>;
   readonly bracket: (key: string) => string;
+}
+
+/** Words that came with a picture: why it is not read, and the way out. */
+const wordsOf = (fact: unknown, otherwise: string) => (typeof fact === "string" && fact !== "" ? fact : otherwise);
+
+function picture(head: string): (said: Said) => Message {
+  return ({ facts }) => ({
+    message: `${head}: ${wordsOf(facts.why, "its kind is not known")}.`,
+    hint: wordsOf(facts.way, "Scan to a TIFF or PNG of 8 or 16 bits, grey or RGB."),
+  });
 }
 
 /** Refusals of measuring a print. */
 export const measureSentences: Readonly<Record<string, (said: Said) => Message>> = {
+  notAPicture: picture("This is no picture"),
+  pictureBroken: picture("The picture is damaged"),
+  pictureTooLarge: picture("The picture is too large"),
+  pictureKindNotRead: picture("Pictures of this kind are not read"),
+  areaTooSmall: ({ value, bracket }) => ({
+    message: `The area${bracket("area").replaceAll('"', "")} has ${value("widthPx") || "too few"} × ${value("heightPx") || "too few"}: under 16 pixels a side, grain tells more than tone.`,
+    hint: "Draw it larger, or scan at more dots an inch.",
+  }),
+  areaOutside: ({ bracket }) => ({
+    message: `The area${bracket("area").replaceAll('"', "")} does not lie wholly in the picture${bracket("pictureWidthPx")}${bracket("pictureHeightPx")}.`,
+    hint: "Count pixels from the top left of the upright picture.",
+  }),
+  areaTwice: ({ bracket }) => ({
+    message: `Two areas have one name${bracket("area").replaceAll('"', "")}.`,
+    hint: "Name each once.",
+  }),
   atOrBelowBlack: () => ({
     message: "The tone lies at or below black: it is at least as dense as black itself, and no number follows.",
     hint: "Say “at least”, or scan again with the scanner's own black point left alone and 16 bits.",

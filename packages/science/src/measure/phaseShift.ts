@@ -54,7 +54,7 @@ function planeOf(rows: readonly (readonly number[])[], columns: number, name: st
 }
 
 /** The phase correlation of two planes, and where it is highest. */
-export function correlation(first: Plane, second: Plane): { peak: number; data: Float64Array } {
+function correlation(first: Plane, second: Plane): { peak: number; data: Float64Array } {
   const a = fourier2(first);
   const b = fourier2(second);
   for (let i = 0; i < a.re.length; i++) {
