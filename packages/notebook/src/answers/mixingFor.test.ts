@@ -113,6 +113,7 @@ describe("mixingFor", () => {
     ],
     ["acetone in the room", { stocks: [peroxide("6 % w/v")], room: ["acetone"] }, "mixRefused"],
     ["150 % peroxide", { stocks: [peroxide("150 % w/w")] }, "strengthOutOfRange"],
+    ["a bare 150 %", { stocks: [peroxide("150 %")] }, "strengthOutOfRange"],
     ["a bath stronger than its stock", { stocks: [peroxide("2 % w/v")] }, "targetStrongerThanStock"],
     ["a tray of less than nothing", { stocks: [peroxide("6 % w/v")], volumeMl: -1 }, "notPositive"],
     [

@@ -135,7 +135,10 @@ function partOf(one: PartAsked): Part | Exclude<Mixing, { kind: "mix" }> {
   }
   if (read.kind === "askBasis") {
     const value = read.readings[0]?.value ?? 0;
-    if (value > askedAbove) return basisAsked({ what, label, read, percentWv, volumeMl });
+    // What is too strong for any peroxide of a darkroom means nothing: that is refused, not asked.
+    const asks = value > askedAbove && basisAsked({ what, label, read, percentWv, volumeMl });
+    if (asks && asks.readings.length > 0) return asks;
+    if (asks) return strong(one, { value, basis: "percentWv" }, percentWv);
     return strong(one, { value }, percentWv);
   }
   if (read.kind !== "strength") return { kind: "unreadable", what, said: label, wanted: "strength" };

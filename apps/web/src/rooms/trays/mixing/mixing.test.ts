@@ -102,6 +102,8 @@ describe("mixing", () => {
 
   test("no volume, no amounts; a weaker bottle than the bath, no amounts either", () => {
     expect(view({ volume: "-20" }).mixing).toBeUndefined();
+    const mad = view({ "want.citric": "150" }, "acid");
+    expect(mad.mixing).toMatchObject({ kind: "needs", need: "wanted" });
     const weak = view({ "label.peroxide": "2 % w/v" }, "peroxide");
     expect(weak.mixing).toMatchObject({ kind: "refused", code: "targetStrongerThanStock" });
   });

@@ -182,7 +182,8 @@ function wanted(want: Wanted, typed: MixingView["wants"]): Wanted {
   const own = typed.find(({ what }) => what === want.what);
   if (own === undefined) return { what: want.what };
   const percentWv = numberIn(own.text);
-  return { what: want.what, ...(percentWv !== undefined && { percentWv }) };
+  // What is no strength of a bath is asked for again.
+  return { what: want.what, ...(percentWv !== undefined && percentWv > 0 && percentWv <= 100 && { percentWv }) };
 }
 
 function stockView(what: StockKind, stocks: readonly Stock[], texts: MixingTexts): StockView {
