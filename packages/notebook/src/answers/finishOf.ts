@@ -1,9 +1,14 @@
 import type { Held } from "@captray/science/chemistry";
 import type { Bath, RecordId, Run } from "../records/index.ts";
 
-/** What is left to do with the baths of a run: those still open, and what is in them. */
+/** The baths of a run, and what is left to do with them. */
 export interface FinishOf {
-  readonly openBaths: readonly { readonly id: RecordId; readonly name: string; readonly lastHour: boolean }[];
+  /** A mixed peroxide bath has a last hour: it goes the same sitting. */
+  readonly baths: readonly {
+    readonly id: RecordId;
+    readonly name: string;
+    readonly state: "open" | "hasLastHour" | "discarded";
+  }[];
   /** For the cautions of discarding; of the recipe's steps where no baths were named. */
   readonly held: readonly Held[];
 }
@@ -12,7 +17,7 @@ interface Holds {
   readonly holds?: readonly { readonly what: string; readonly percentWv?: number | undefined }[] | undefined;
 }
 
-/** What stands on the bench when a run is over; a bath with a last hour goes the same sitting. */
+/** What stands on the bench when a run is over, and what was poured for it. */
 export function finishOf({
   run,
   bathOf,
@@ -25,7 +30,11 @@ export function finishOf({
   const steps = (run.recipeThen as { readonly steps?: unknown } | undefined)?.steps;
   const from: readonly Holds[] = baths.length > 0 ? open : Array.isArray(steps) ? (steps as readonly Holds[]) : [];
   return {
-    openBaths: open.map(({ id, name, lastHourAt }) => ({ id, name, lastHour: lastHourAt !== undefined })),
+    baths: baths.map(({ id, name, lastHourAt, discardedAt, removedAt }) => ({
+      id,
+      name,
+      state: (discardedAt ?? removedAt) ? "discarded" : lastHourAt === undefined ? "open" : "hasLastHour",
+    })),
     held: from.flatMap(({ holds = [] }) =>
       // In dilute water solutions % w/v is the larger of the two: what is said is never too weak.
       holds.map(({ what, percentWv }) => ({

@@ -146,10 +146,13 @@ describe("the baths when a run is over", () => {
   const used = bath(81, { name: "fixer", role: "fix", holds: [{ what: "fixer" }], discardedAt: at(90) });
   const bathOf = (id: string) => [bleach, used].find((one) => one.id === id);
 
-  test("open ones are named, what is in them asks for its cautions; discarded ones are gone", () => {
+  test("each is named; what is in the open ones asks for its cautions", () => {
     const run = recordOf("run", idNumber(290), { bathIds: [bleach.id, used.id] });
     expect(finishOf({ run, bathOf })).toEqual({
-      openBaths: [{ id: bleach.id, name: "bleach", lastHour: true }],
+      baths: [
+        { id: bleach.id, name: "bleach", state: "hasLastHour" },
+        { id: used.id, name: "fixer", state: "discarded" },
+      ],
       held: [{ substance: "h2o2", percentWw: 3 }],
     });
   });
@@ -159,6 +162,6 @@ describe("the baths when a run is over", () => {
     expect(finishOf({ run: recordOf("run", idNumber(290), { recipeThen }), bathOf }).held).toEqual([
       { substance: "fixer" },
     ]);
-    expect(finishOf({ run: recordOf("run", idNumber(290), {}), bathOf })).toEqual({ openBaths: [], held: [] });
+    expect(finishOf({ run: recordOf("run", idNumber(290), {}), bathOf })).toEqual({ baths: [], held: [] });
   });
 });

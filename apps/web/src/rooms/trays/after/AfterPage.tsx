@@ -14,6 +14,12 @@ import { Word } from "../../../kit/Word.tsx";
 import { useAfter } from "./useAfter.ts";
 import "./AfterPage.css";
 
+const bathWords = {
+  open: "still stands open.",
+  hasLastHour: "has a last hour: discard it this sitting, open, never stoppered.",
+  discarded: "was discarded.",
+} as const;
+
 /** After a run: what was planned and what was done, what the slips cost, and the faults while the print is in hand. */
 export default function AfterPage({ id }: { readonly id: string }) {
   const run = useRecord(id);
@@ -99,13 +105,16 @@ function After({ run }: { readonly run: Run }) {
               ))}
             </ul>
           )}
-          {finish.openBaths.map(({ id, name, lastHour }) => (
-            <p key={id} className="Trays-After-bath">
-              <Word to={`/trays/bath/${id}`}>{name === "" ? "A bath" : name}</Word>{" "}
-              {lastHour ? "has a last hour: discard it this sitting, open, never stoppered." : "still stands open."}
-            </p>
-          ))}
-          <Cautions {...cautions} />
+          {finish.baths.length > 0 && (
+            <ul className="Trays-After-baths">
+              {finish.baths.map(({ id, name, state }) => (
+                <li key={id}>
+                  <Word to={`/trays/bath/${id}`}>{name === "" ? "A bath" : name}</Word> {bathWords[state]}
+                </li>
+              ))}
+            </ul>
+          )}
+          {finish.held.length > 0 && <Cautions {...cautions} />}
         </Section>
         <Section head="What comes next">
           <p className="say">Say where each hangs while you still know, and look again once it is dry.</p>
