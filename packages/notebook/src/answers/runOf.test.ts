@@ -273,20 +273,6 @@ describe("what else is in the record", () => {
     const empty = { kind: "negative", steps: [] };
     expect(runOf({ run: runFrom([], { recipe: empty }), sinceStartMs: 0 }).kind).toBe("unreadable");
   });
-
-  it("a bath that is gone, or was discarded while the run went on, is named", () => {
-    const [kept, gone, thrown] = [idNumber(80), idNumber(81), idNumber(82)];
-    const run = runFrom([], {
-      bathIds: [kept, gone, thrown],
-      endedAt: { at: startedAt.at + 3_600_000, offsetMin: 60 },
-    });
-    const baths: Record<string, { discardedAt?: { at: number } }> = {
-      [kept]: { discardedAt: { at: startedAt.at + 4_000_000 } },
-      [thrown]: { discardedAt: { at: startedAt.at + 60_000 } },
-    };
-    const answer = runOf({ run, sinceStartMs: 0, bathOf: (id) => baths[id] });
-    expect(answer.kind === "run" && answer.bathsGone).toEqual([gone, thrown]);
-  });
 });
 
 describe("a sheet in another run", () => {

@@ -52,8 +52,6 @@ export interface RunGoingOn {
   readonly notYetWhite: readonly string[];
   readonly leaveWashTogether: readonly (readonly string[])[];
   readonly gaps: readonly RunGap[];
-  /** Baths of the run that are no longer found, or were discarded while it went on: the times stand, their wear is not known. */
-  readonly bathsGone: readonly string[];
 }
 
 export type RunOf =
@@ -65,10 +63,6 @@ export interface RunOfInput {
   readonly run: Run;
   /** The clock of the run. */
   readonly sinceStartMs: number;
-  /** What is still known of a bath; without it nothing is said of them. */
-  readonly bathOf?:
-    | ((id: string) => { readonly discardedAt?: { readonly at: number } | undefined } | undefined)
-    | undefined;
 }
 
 /**
@@ -77,7 +71,7 @@ export interface RunOfInput {
  * Events count in the order in which they were written; one that bears an earlier second than the one before it, from a clock that was
  * put back, counts as said at that one's.
  */
-export function runOf({ run, sinceStartMs, bathOf }: RunOfInput): RunOf {
+export function runOf({ run, sinceStartMs }: RunOfInput): RunOf {
   const lanes: (Omit<LaneOfRun, "state"> & {
     readonly events: readonly LaneEvent[];
     readonly readings: readonly BathReading[];
@@ -109,7 +103,7 @@ export function runOf({ run, sinceStartMs, bathOf }: RunOfInput): RunOf {
   const whole = lanes.map(({ events: _, readings: __, ...lane }, index): LaneOfRun => {
     return { ...lane, state: (states[index] as (typeof states)[number]).lane };
   });
-  return { kind: "run", nowS, lanes: whole, ...all, gaps: gapsOf(run, whole), bathsGone: bathsGone(run, bathOf) };
+  return { kind: "run", nowS, lanes: whole, ...all, gaps: gapsOf(run, whole) };
 }
 
 /** What was said to a lane, or to all of them, on a clock that never falls. */
@@ -167,15 +161,4 @@ function gapsOf(run: Run, lanes: readonly LaneOfRun[]): readonly RunGap[] {
     gaps.push({ fromS, toS, passed: passed.sort((a, b) => a.atS - b.atS) });
   }
   return gaps;
-}
-
-function bathsGone(run: Run, bathOf: RunOfInput["bathOf"]): readonly string[] {
-  if (bathOf === undefined) return [];
-  return (run.bathIds ?? []).filter((id) => {
-    const bath = bathOf(id);
-    if (bath === undefined) return true;
-    // One that was discarded when the run was over is no surprise.
-    const { discardedAt } = bath;
-    return discardedAt !== undefined && (run.endedAt === undefined || discardedAt.at < run.endedAt.at);
-  });
 }

@@ -47,6 +47,7 @@ test("a run that cannot be read, or kept no hour, still has its page", () => {
     aside: "",
     lanes: [],
     readings: [],
+    gone: null,
   });
   const reading = { bath: "fix", bathC: 20, sinceStartMs: 0 };
   const view = afterView({
@@ -55,4 +56,13 @@ test("a run that cannot be read, or kept no hour, still has its page", () => {
     unit: "fahrenheit",
   });
   expect(view.readings).toEqual(["fixer 68 °F at an hour unknown"]);
+});
+
+test("baths that are gone are said, and the times stand", () => {
+  const bathIds = ["01JA0000000000000000000021", "01JA0000000000000000000022"];
+  const goneOf = (known: readonly string[]) =>
+    afterView({ run: run({ bathIds }), done, unit: "celsius", isKnown: (id) => known.includes(id) }).gone;
+  expect(goneOf(bathIds)).toBeNull();
+  expect(goneOf(bathIds.slice(1))).toMatch(/^One bath of this run can no longer be found/);
+  expect(goneOf([])).toMatch(/^2 baths of this run/);
 });

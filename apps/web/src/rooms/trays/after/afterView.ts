@@ -16,6 +16,8 @@ export interface AfterView {
   readonly lanes: readonly AfterLane[];
   /** “first developer 20.5 °C at 0:00”. */
   readonly readings: readonly string[];
+  /** What is to be said of baths that this notebook no longer has. */
+  readonly gone: string | null;
 }
 
 const roleWords: Readonly<Record<string, string>> = {
@@ -37,13 +39,17 @@ export function afterView({
   run,
   done,
   unit,
+  isKnown = () => true,
 }: {
   readonly run: Run;
   readonly done: RunDoneOf;
   readonly unit: "celsius" | "fahrenheit";
+  /** Whether the notebook still has a record. */
+  readonly isKnown?: (id: string) => boolean;
 }): AfterView {
   const recipe = nameOf(run.recipeThen);
   const day = run.startedAt === undefined ? "" : dayOf(run.startedAt);
+  const gone = (run.bathIds ?? []).filter((id) => !isKnown(id)).length;
   return {
     title: "Afterwards",
     aside: [recipe, day].filter(Boolean).join(", "),
@@ -70,6 +76,10 @@ export function afterView({
         unit === "celsius" ? `${Number(reading.bathC.toFixed(1))} °C` : `${Math.round(1.8 * reading.bathC + 32)} °F`;
       return [`${roleWords[reading.bath] ?? reading.bath} ${warm} at ${hourAt(run, reading.sinceStartMs / 1000)}`];
     }),
+    gone:
+      gone === 0
+        ? null
+        : `${gone === 1 ? "One bath" : `${gone} baths`} of this run can no longer be found in this notebook: the times stand, what went through ${gone === 1 ? "it" : "them"} is not counted.`,
   };
 }
 

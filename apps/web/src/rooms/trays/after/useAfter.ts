@@ -13,7 +13,10 @@ export function useAfter(run: Run) {
   const { temperatureUnit } = useSettings();
   const baths = useShelf("bath");
   const { done, sheets } = useRunDone(run);
-  const view = useMemo(() => afterView({ run, done, unit: temperatureUnit }), [run, done, temperatureUnit]);
+  const view = useMemo(
+    () => afterView({ run, done, unit: temperatureUnit, isKnown: (id) => notebook.peek(id) !== undefined }),
+    [run, done, temperatureUnit, notebook],
+  );
   const finish = useMemo(() => finishOf({ run, bathOf: (id) => baths.find((bath) => bath.id === id) }), [run, baths]);
   return {
     view,
