@@ -119,12 +119,7 @@ export { type StepManner, type StepStrip, type StepTestPlan, stepTestPlan } from
 export { stockAskedOf } from "./stockAskedOf.ts";
 export { stockKept } from "./stockKept.ts";
 export { swapFromHere } from "./swapFromHere.ts";
-export {
-  type PlannedStay,
-  type TimetableOf,
-  type TimetableOfInput,
-  type TimetablePlan,
-  timetableOf,
-} from "./timetableOf.ts";
+export { type TimetableOfInput, timetableOf } from "./timetableOf.ts";
+export type { PlannedStay, TimetableOf, TimetablePlan } from "./timetableTypes.ts";
 export { type WasteOf, wasteOf } from "./wasteOf.ts";
 export { type WaysOf, waysOf } from "./waysOf.ts";

@@ -1,5 +1,5 @@
 import type { ProcessRecipe } from "@captray/science/process";
-import type { TimetablePlan } from "./timetableOf.ts";
+import type { TimetablePlan } from "./timetableTypes.ts";
 
 /**
  * The recipe one lane goes by: its stays as much longer as the timetable lets it wait; nothing where it waits nowhere.

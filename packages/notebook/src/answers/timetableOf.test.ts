@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import { recipeFrames } from "../starters/index.ts";
 import { laneRecipeOf } from "./laneRecipeOf.ts";
 import { processRecipeOf } from "./processRecipeOf.ts";
-import { type TimetablePlan, timetableOf } from "./timetableOf.ts";
+import { timetableOf } from "./timetableOf.ts";
+import type { TimetablePlan } from "./timetableTypes.ts";
 
 function frame(name: string) {
   const found = recipeFrames().find((one) => one.frame === name);

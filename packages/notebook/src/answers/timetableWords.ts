@@ -1,6 +1,6 @@
 import type { RecipeAsked } from "./processRecipeOf.ts";
 import { recipeTotalOf } from "./recipeTotalOf.ts";
-import type { TimetablePlan } from "./timetableOf.ts";
+import type { TimetablePlan } from "./timetableTypes.ts";
 
 /** What is told by name before the rest is summed up. */
 const mostNamed = 3;

@@ -27,7 +27,7 @@ export function lightName(test: Pick<Test, "light" | "lightName">): string {
 }
 
 /** "1.2 m", "50 cm": how it was typed, else rounded. */
-export function distanceWords(test: Pick<Test, "distanceMm">): string {
+function distanceWords(test: Pick<Test, "distanceMm">): string {
   const { distanceMm } = test;
   if (distanceMm === undefined) return "this distance";
   if (distanceMm.text !== undefined)
