@@ -114,6 +114,7 @@ function After({ run }: { readonly run: Run }) {
               ))}
             </ul>
           )}
+          {view.gone !== null && <p className="say">{view.gone}</p>}
           {finish.held.length > 0 && <Cautions {...cautions} />}
         </Section>
         <Section head="What comes next">
