@@ -17,7 +17,7 @@ export interface BathLabelInput {
 }
 
 /** Two of them find room on A6. */
-export const bathLabelMm = { width: 89, height: 66 } as const;
+const bathLabelMm = { width: 89, height: 66 } as const;
 
 const { width, height } = bathLabelMm;
 const edge = 3;
