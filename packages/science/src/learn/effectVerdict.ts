@@ -42,7 +42,7 @@ const AS_GOOD_AS_KNOWN = 1e7;
  *
  * @throws {OutOfDomain} notPositive, outOfRange, notFinite
  * @source schuirmann-1987: two one-sided tests (from memory); none: the margin (common practice)
- * @example effectVerdict({ difference: -0.05, sd: 0.02 }).pDifferent // 0.0124193
+ * @example effectVerdict({ difference: -0.05, sd: 0.02 }).pDifferent // 0.0124193307
  */
 export function effectVerdict({
   difference,

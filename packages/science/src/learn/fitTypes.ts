@@ -1,5 +1,5 @@
 import type { CurveName, ProcessSettings } from "../tone/curve.ts";
-import type { IsoFromCurve } from "../tone/isoFromCurve.ts";
+import type { IsoFromCurve } from "../tone/isoOf.ts";
 import type { PatchKind } from "../tone/patchOf.ts";
 import type { SurfaceInput } from "../tone/surfaceOf.ts";
 import type { RunsTest } from "./runsTest.ts";

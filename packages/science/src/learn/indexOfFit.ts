@@ -2,7 +2,7 @@ import { OutOfDomain } from "../errors/outOfDomain.ts";
 import { aimOf } from "../tone/aimOf.ts";
 import type { Process } from "../tone/curve.ts";
 import { developmentOf, logExposureOf } from "../tone/development.ts";
-import { isoOf } from "../tone/negativePoints.ts";
+import { isoOf } from "../tone/isoOf.ts";
 import type { FitPaper } from "./fitTypes.ts";
 import { curveCovariance, fittedCurve, spread } from "./fittedCurve.ts";
 import { curveCount, layPatches } from "./layPatches.ts";

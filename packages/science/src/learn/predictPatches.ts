@@ -4,6 +4,7 @@ import { choleskyFlat } from "../numbers/choleskyFlat.ts";
 import { quantile } from "../numbers/quantile.ts";
 import { randomNumbers } from "../numbers/randomNumbers.ts";
 import { type Process, wholeSettings } from "../tone/curve.ts";
+import { nu } from "./campaign.ts";
 import type { FitPaper, FitPredict } from "./fitTypes.ts";
 import { curveCovariance, spread } from "./fittedCurve.ts";
 import { curveCount, type Laid, layPatches } from "./layPatches.ts";
@@ -109,7 +110,7 @@ function sampledIntervalsOf(
     printRows(laid, surface, z, out);
     const base = Math.exp(z[9] ?? 0);
     for (let patch = 0; patch < laid.count; patch += 1) {
-      const density = (out.density[patch] ?? 0) + scatter * random.normal();
+      const density = (out.density[patch] ?? 0) + scatter * scattered();
       // A print is never lighter than its base, nor darker than its surface.
       const list = values[patch];
       if (list !== undefined) list[draw] = Math.min(Math.max(density, base), cap);
@@ -119,4 +120,9 @@ function sampledIntervalsOf(
     list.sort();
     return { low: quantile(list, 0.05), high: quantile(list, 0.95) };
   });
+
+  /** Student-t scatter of four degrees, as patches are taken to have it: a normal number over the root of a mean of squares. */
+  function scattered(): number {
+    return random.normal() / Math.sqrt(-Math.log(random.uniform() * random.uniform()) / (nu / 2));
+  }
 }

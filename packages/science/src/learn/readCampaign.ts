@@ -167,8 +167,8 @@ function requirePatch(patch: FitPatch, places: ReadonlyMap<string, number>, at: 
 /** Negative and positive are two processes, and a fit is of one. */
 function oneProcess(sheets: readonly FitSheet[]): Process {
   const [{ process: first = "reversal" } = {}] = sheets;
-  for (const [index, { process = "reversal" }] of sheets.entries()) {
-    if (process !== first) throw new OutOfDomain("processesMixed", { process, first }, `sheets/${index}/process`);
+  for (const [index, { process: each = "reversal" }] of sheets.entries()) {
+    if (each !== first) throw new OutOfDomain("processesMixed", { process: each, first }, `sheets/${index}/process`);
   }
   return first;
 }

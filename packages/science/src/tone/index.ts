@@ -55,7 +55,8 @@ export { type FlashRate, type FlashRateFromStripInput, flashRateFromStrip } from
 export { type FlashThreshold, type FlashThresholdInput, flashThreshold } from "./flashThreshold.ts";
 export { type Forward, type ForwardInput, type ForwardPatch, type ForwardSheet, forward } from "./forward.ts";
 export type { GreyCauses } from "./greyOf.ts";
-export { type IsoFromCurve, type IsoFromCurveInput, isoFromCurve } from "./isoFromCurve.ts";
+export { type IsoFromCurveInput, isoFromCurve } from "./isoFromCurve.ts";
+export type { IsoFromCurve } from "./isoOf.ts";
 export { type IsoPaperPoints, type IsoPaperPointsInput, isoPaperPoints } from "./isoPaperPoints.ts";
 export { type LayerConstants, type LayerConstantsInput, layerConstants } from "./layerConstants.ts";
 export { type LayerDensityInput, layerDensity } from "./layerDensity.ts";

@@ -1,25 +1,9 @@
 import { type Curve, wholeCurve } from "./curve.ts";
-import { isoOf } from "./negativePoints.ts";
+import { type IsoFromCurve, isoOf } from "./isoOf.ts";
 import type { SurfaceInput } from "./surfaceOf.ts";
 
 export interface IsoFromCurveInput extends SurfaceInput {
   readonly curve?: Curve | undefined;
-}
-
-/** Of the negative, as a maker would quote it before rounding. */
-export interface IsoFromCurve {
-  readonly minDensity: number;
-  readonly maxDensity: number;
-  /** log10 lx·s, as the other two. */
-  readonly logToe: number;
-  readonly logSpeedPoint: number;
-  readonly logShoulder: number;
-  /** ISO P. */
-  readonly speed: number;
-  /** ISO R. */
-  readonly range: number;
-  /** Density by log10 exposure between toe and shoulder. */
-  readonly averageGradient: number;
 }
 
 /**

@@ -1,8 +1,6 @@
 import { OutOfDomain } from "../errors/outOfDomain.ts";
 import type { WholeCurve } from "./curve.ts";
 import { type Development, densityAt, developmentOf, logExposureOf } from "./development.ts";
-import type { IsoFromCurve } from "./isoFromCurve.ts";
-import { paperSpeed } from "./paperSpeed.ts";
 import type { SurfaceInput } from "./surfaceOf.ts";
 
 export interface NegativePoints {
@@ -13,8 +11,10 @@ export interface NegativePoints {
   readonly logShoulder: number;
 }
 
-const TOE = 0.04;
-const SHOULDER_SHARE = 0.9;
+/** Above the thinnest, where the range begins. */
+export const toeAbove = 0.04;
+/** Of the net range, where it ends. */
+export const shoulderShare = 0.9;
 /** Above the thinnest, where a paper's speed is read. */
 export const speedPointAbove = 0.6;
 
@@ -33,22 +33,9 @@ export function negativePoints(curve: WholeCurve, finish: SurfaceInput): Negativ
   return {
     minDensity,
     maxDensity,
-    logToe: logExposureOf(minDensity + TOE, negative, "curve"),
+    logToe: logExposureOf(minDensity + toeAbove, negative, "curve"),
     logSpeedPoint: logExposureOf(minDensity + speedPointAbove, negative, "curve"),
-    logShoulder: logExposureOf(minDensity + SHOULDER_SHARE * (maxDensity - minDensity), negative, "curve"),
-  };
-}
-
-/** What a maker would quote of a whole curve, one from a fit too. */
-export function isoOf(curve: WholeCurve, finish: SurfaceInput): IsoFromCurve {
-  const points = negativePoints(curve, finish);
-  const range = rangeOf(points);
-  const net = points.maxDensity - points.minDensity;
-  return {
-    ...points,
-    speed: paperSpeed({ speedPointLxS: 10 ** points.logSpeedPoint }),
-    range,
-    averageGradient: (SHOULDER_SHARE * net - TOE) / (range / 100),
+    logShoulder: logExposureOf(minDensity + shoulderShare * (maxDensity - minDensity), negative, "curve"),
   };
 }
 

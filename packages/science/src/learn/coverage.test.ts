@@ -1,0 +1,34 @@
+import { expect, it } from "vitest";
+import { coverageOf, meanAndError, simulations } from "../../fixtures/learn/coverage.ts";
+import { againstRepeat, fourthSheets } from "../../fixtures/learn/fourthSheet.ts";
+
+// The fast part of the study (npm run study): enough campaigns to notice an interval that is a fifth too narrow.
+
+function simulationOf(name: string) {
+  const found = simulations.find((each) => each.name === name);
+  if (found === undefined) throw new Error(`no simulation ${name}`);
+  return found;
+}
+
+it.each([
+  ["as assumed", 0.87, 0.985],
+  ["all three at once", 0.76, 0.95],
+])(
+  "%s: nine in ten of a new sheet are about nine in ten, 90 campaigns [simulation, fixed seed]",
+  (name, least, most) => {
+    const { sampled, causes, parameters } = coverageOf(simulationOf(name), 90, 31, 200);
+    // Some three Monte-Carlo errors about what the whole study finds.
+    expect(meanAndError(sampled).mean).toBeGreaterThan(least);
+    expect(meanAndError(sampled).mean).toBeLessThan(most);
+    expect(meanAndError(causes).mean).toBeGreaterThan(0.82);
+    expect(meanAndError(parameters).mean).toBeGreaterThan(0.75);
+  },
+  60_000,
+);
+
+it("one change chosen by bits beats a repeat by more than a tenth, the split test by more than a third [simulation]", () => {
+  const campaigns = fourthSheets(30, 31);
+  expect(againstRepeat(campaigns, "most bits, one change").ratio).toBeLessThan(0.9);
+  expect(againstRepeat(campaigns, "split step test").ratio).toBeLessThan(0.67);
+  expect(againstRepeat(campaigns, "none").ratio).toBeGreaterThan(0.98);
+}, 60_000);
