@@ -1,5 +1,5 @@
 import type { RecordSet } from "../../packages/notebook/src/journal/index.ts";
-import { recipeFrames, recipeFromFrame } from "../../packages/notebook/src/starters/index.ts";
+import { recipeFrames, recipeFromFrame } from "../../packages/notebook/src/starters/recipes/index.ts";
 
 /** What an evening at the boatyard begins with: two negatives and three positives exposed, a recipe for each. */
 export function evening(newId: () => string): readonly RecordSet[] {

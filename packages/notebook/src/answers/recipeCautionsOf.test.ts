@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { RecipeStep } from "../records/index.ts";
-import { recipeFrames } from "../starters/index.ts";
+import { recipeFrames } from "../starters/recipes/index.ts";
 import { recipeCautionsOf } from "./recipeCautionsOf.ts";
 
 const steps = recipeFrames().find(({ frame }) => frame === "directPositiveTwoTrays")?.steps ?? [];

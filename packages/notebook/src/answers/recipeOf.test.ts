@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Recipe, RecipeStep } from "../records/index.ts";
-import { recipeFrames } from "../starters/index.ts";
+import { recipeFrames } from "../starters/recipes/index.ts";
 import { processRecipeOf } from "./processRecipeOf.ts";
 import { recipeDosesOf } from "./recipeDosesOf.ts";
 import { recipeFindingsOf } from "./recipeFindingsOf.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { recipeFrames } from "../starters/index.ts";
+import { recipeFrames } from "../starters/recipes/index.ts";
 import { laneRecipeOf } from "./laneRecipeOf.ts";
 import { processRecipeOf } from "./processRecipeOf.ts";
 import { timetableOf } from "./timetableOf.ts";

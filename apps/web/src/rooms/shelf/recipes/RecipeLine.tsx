@@ -1,7 +1,7 @@
 import { recipeFindingsOf, recipeTotalOf } from "@captray/notebook/answers";
 import type { Recipe } from "@captray/notebook/records";
 import { Word } from "../../../kit/Word.tsx";
-import { recipeLineWords, totalTime } from "./recipeWords.ts";
+import { recipeLineWords, totalTime } from "./recipeLineWords.ts";
 
 /** A recipe in a list: its name leads to it; what it gives, how many steps and rounds, and whether something in it waits for an answer. */
 export function RecipeLine({ recipe }: { readonly recipe: Recipe }) {

@@ -1,9 +1,10 @@
 import { recipeStrip } from "@captray/drawings/recipes";
 import type { Recipe } from "@captray/notebook/records";
-import { recipeFrames } from "@captray/notebook/starters";
+import { recipeFrames } from "@captray/notebook/starters/recipes";
 import { Button } from "../../../kit/Button.tsx";
 import { Choice } from "../../../kit/Choice.tsx";
 import { Drawing } from "../../../kit/Drawing.tsx";
+import { lazyPart } from "../../../kit/lazyPart.ts";
 import { useShelf } from "../../../kit/notebook/useShelf.ts";
 import { Page } from "../../../kit/Page.tsx";
 import { PlainField } from "../../../kit/PlainField.tsx";
@@ -13,13 +14,14 @@ import { useRoomFor } from "../../../kit/useRoomFor.ts";
 import { Word } from "../../../kit/Word.tsx";
 import { Absent } from "../form/Absent.tsx";
 import { CautionList } from "./CautionList.tsx";
-import { PatchesPart } from "./PatchesPart.tsx";
 import { RecipeNotes } from "./RecipeNotes.tsx";
 import { doseWords, totalWords } from "./recipeWords.ts";
 import { StepsPart } from "./StepsPart.tsx";
 import { type RecipePageView, useRecipePage } from "./useRecipePage.ts";
 import "../Shelf.css";
 import "./Recipes.css";
+
+const PatchesPart = lazyPart(() => import("./PatchesPart.tsx").then((part) => part.PatchesPart));
 
 /** A recipe of the trays: what it gives, its steps in their order, control patches, cautions. */
 export default function RecipePage({ id }: { readonly id: string }) {

@@ -1,5 +1,5 @@
 import { recipeTotalOf } from "@captray/notebook/answers";
-import { type RecipeFrame, recipeFrames, recipeFromFrame } from "@captray/notebook/starters";
+import { type RecipeFrame, recipeFrames, recipeFromFrame } from "@captray/notebook/starters/recipes";
 import { momentNow } from "../../../devices/momentNow.ts";
 import { Button } from "../../../kit/Button.tsx";
 import { beginning } from "../../../kit/beginning.ts";
@@ -10,8 +10,8 @@ import { useShelf } from "../../../kit/notebook/useShelf.ts";
 import { Page } from "../../../kit/Page.tsx";
 import { Section } from "../../../kit/Section.tsx";
 import { RecipeLine } from "./RecipeLine.tsx";
+import { totalTime } from "./recipeLineWords.ts";
 import { freshName } from "./recipeSet.ts";
-import { totalTime } from "./recipeWords.ts";
 import "../Shelf.css";
 import "./Recipes.css";
 

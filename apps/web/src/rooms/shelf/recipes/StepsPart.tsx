@@ -1,17 +1,20 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from "react";
 import { Choice } from "../../../kit/Choice.tsx";
 import { Field } from "../../../kit/Field.tsx";
+import { lazyPart } from "../../../kit/lazyPart.ts";
 import { ProblemNote } from "../../../kit/ProblemNote.tsx";
 import { Section } from "../../../kit/Section.tsx";
 import { Word } from "../../../kit/Word.tsx";
 import { AddStep } from "./AddStep.tsx";
 import { CautionList } from "./CautionList.tsx";
 import { Findings } from "./Findings.tsx";
+import { bathTime } from "./recipeLineWords.ts";
 import { readRounds } from "./recipeReaders.ts";
 import type { RoundDraft, StepDraft } from "./recipeTypes.ts";
-import { bathTime, roundWords, stepWords } from "./recipeWords.ts";
-import { StepForm } from "./StepForm.tsx";
+import { roundWords, stepWords } from "./recipeWords.ts";
 import type { RecipePageView } from "./useRecipePage.ts";
+
+const StepForm = lazyPart(() => import("./StepForm.tsx").then((part) => part.StepForm));
 
 /** The steps in their order: each line opens what is known of it; rounds stand under one bracket. */
 export function StepsPart({ view }: { readonly view: RecipePageView }) {

@@ -1,5 +1,6 @@
 import type { RecipeStep } from "@captray/notebook/records";
 import { drainSaid, rangeSaid } from "./recipeDraft.ts";
+import { bathTime } from "./recipeLineWords.ts";
 import {
   readBathTemperature,
   readDrain,
@@ -9,7 +10,6 @@ import {
   readStrength,
 } from "./recipeReaders.ts";
 import type { RecipeDraft, RoundDraft, StepDraft, TemperatureUnit } from "./recipeTypes.ts";
-import { bathTime } from "./recipeWords.ts";
 
 export interface RecipeProblem {
   readonly stepId?: string;

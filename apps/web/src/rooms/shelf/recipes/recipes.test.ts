@@ -1,14 +1,14 @@
 import { kinds, mostSteps, type Recipe, type RecordId, type StepDoes } from "@captray/notebook/records";
-import { recipeFrames, recipeFromFrame } from "@captray/notebook/starters";
+import { recipeFrames, recipeFromFrame } from "@captray/notebook/starters/recipes";
 import { describe, expect, test } from "vitest";
 import { keptDraft, leftDraft } from "./keptDraft.ts";
 import { readRecipe } from "./readRecipe.ts";
 import { hasUsualTimes, recipeDraft } from "./recipeDraft.ts";
+import { bathTime, totalTime } from "./recipeLineWords.ts";
 import { readBathTemperature, readDrain, readLeastTime, readStepTime } from "./recipeReaders.ts";
 import { copiedRecipe, freshName, recipeSet } from "./recipeSet.ts";
 import { freshStepId, recipeState } from "./recipeState.ts";
 import type { RecipeDraft, RecipeEvent } from "./recipeTypes.ts";
-import { bathTime, totalTime } from "./recipeWords.ts";
 
 const id = (n: number) => String(n).padStart(26, "0") as RecordId;
 

@@ -8,7 +8,7 @@ import {
   recipeTotalOf,
 } from "@captray/notebook/answers";
 import type { FieldSet, Recipe } from "@captray/notebook/records";
-import { type RecipeFrame, recipeFromFrame } from "@captray/notebook/starters";
+import { type RecipeFrame, recipeFromFrame } from "@captray/notebook/starters/recipes";
 import { useMemo, useState } from "react";
 import { createMirror } from "../../../devices/mirror.ts";
 import { momentNow } from "../../../devices/momentNow.ts";

@@ -1,5 +1,5 @@
 import { kinds, type PaperBox, type Recipe, type RecordId, type Stock } from "@captray/notebook/records";
-import { recipeFrames } from "@captray/notebook/starters";
+import { recipeFrames } from "@captray/notebook/starters/recipes";
 import { describe, expect, test } from "vitest";
 import { countIn, type MixingTexts, mixingView, newStocks, volumeIn } from "./mixingState.ts";
 import { adviceSentences, amountWords, problemOf, readingWords, stepSentence } from "./mixingWords.ts";

@@ -1,0 +1,2 @@
+export { type RecipeFrame, recipeFrames } from "./recipeFrames.ts";
+export { recipeFromFrame } from "./recipeFromFrame.ts";
