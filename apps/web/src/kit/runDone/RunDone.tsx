@@ -68,6 +68,13 @@ export function RunDone({ run, lane }: { readonly run: Run; readonly lane: LaneD
                 <b>{row.done}</b>
               </td>
             </tr>
+            {row.deviation !== "" && (
+              <tr>
+                <td colSpan={3} className="Kit-RunDone-deviation small">
+                  {row.deviation}
+                </td>
+              </tr>
+            )}
             {open === row.key && (
               <tr>
                 <td colSpan={3}>

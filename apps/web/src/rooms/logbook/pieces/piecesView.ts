@@ -23,8 +23,8 @@ export const patchWords = {
   black: "black",
   fogged: "fogged",
   bleachOnly: "bleached only",
-  baseProcessed: "fixed first, then all baths",
-  base: "bare base",
+  baseProcessed: "base, through the baths",
+  base: "base",
 } as const;
 const stepWords: readonly { readonly step: PieceStep; readonly word: string }[] = [
   { step: "inProcessAt", word: "In the trays" },

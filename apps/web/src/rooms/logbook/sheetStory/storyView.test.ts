@@ -104,6 +104,20 @@ describe("storyView", () => {
     expect(story(sheet({ planned, discardedAt: moment(2) }))).toMatchObject({ atTheCap: false, next: [] });
   });
 
+  test("faults are marked once there is a picture; it is cut from the exposure on, and not once it is kept or discarded", () => {
+    const seen = (fields: Record<string, Json>) => {
+      const { wasSeen, canBeCut } = story(sheet(fields));
+      return [wasSeen, canBeCut];
+    };
+    expect(seen({ loadedAt: moment(0) })).toEqual([false, false]);
+    expect(seen({ exposedAt: moment(1) })).toEqual([false, true]);
+    expect(seen({ exposedAt: moment(1), inProcessAt: moment(2) })).toEqual([true, true]);
+    expect(seen({ exposedAt: moment(1), keptAt: moment(3) })).toEqual([true, false]);
+    expect(seen({ exposedAt: moment(1), discardedAt: moment(3) })).toEqual([false, false]);
+    const pieces: Json = [{ letter: "a", cut: "half", place: { x: 0, y: 0, width: 1, height: 0.5 } }];
+    expect(seen({ exposedAt: moment(1), keptAt: moment(3), pieces })).toEqual([true, true]);
+  });
+
   test("of a sheet of which nothing is known nothing is invented", () => {
     const bare = kinds.sheet.assemble(id(), new Map());
     const view = storyView({ sheet: bare, peek: () => undefined, nowMs: noon });

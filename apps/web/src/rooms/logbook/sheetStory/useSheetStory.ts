@@ -1,8 +1,10 @@
+import { faultWords } from "@captray/drawings/faults";
 import { holdersOf, stepSets } from "@captray/notebook/answers";
 import type { Notebook, OlderValue } from "@captray/notebook/journal";
-import type { FieldSet, Moment, Sheet, StepDate } from "@captray/notebook/records";
+import type { FaultKind, FieldSet, Moment, Piece, Sheet, StepDate } from "@captray/notebook/records";
 import { useEffect, useMemo, useState } from "react";
 import { momentNow } from "../../../devices/momentNow.ts";
+import { hangWords } from "../../../kit/hangWords.ts";
 import { sideWords } from "../../../kit/sideWords.ts";
 import { dayWords, timeWords } from "../logbookWords.ts";
 import { frozenLedger } from "./frozenLedger.ts";
@@ -96,6 +98,9 @@ function useOlder(notebook: Notebook, sheet: Sheet) {
       add("notes", await notebook.history(sheet.id, "notes"), (value) => (typeof value === "string" ? value : null));
       for (const { step, word } of stepWords)
         add(word.toLowerCase(), await notebook.history(sheet.id, step), sayMoment);
+      add("faults", await notebook.history(sheet.id, "faults"), sayFaults);
+      add("pieces", await notebook.history(sheet.id, "pieces"), sayPieces);
+      add("hangs", await notebook.history(sheet.id, "hangs"), sayHangs);
       add("holder", await notebook.history(sheet.id, "holderSide"), (value) => saySide(value, notebook));
       if (!left) setOlder(told.sort((a, b) => (a.name < b.name ? 1 : -1)));
     };
@@ -111,6 +116,25 @@ function sayMoment(value: unknown): string | null {
   const moment = value as Moment | null;
   if (typeof moment?.at !== "number" || typeof moment.offsetMin !== "number") return null;
   return `${dayWords({ moment, nowMs: Date.now() })}, ${timeWords({ moment })}`;
+}
+
+function sayFaults(value: unknown): string | null {
+  const faults = value as Sheet["faults"] | null;
+  if (!Array.isArray(faults)) return null;
+  return faults.map(({ what }) => faultWords[what as FaultKind]).join(", ");
+}
+
+function sayPieces(value: unknown): string | null {
+  const pieces = value as Sheet["pieces"] | null;
+  if (!Array.isArray(pieces)) return null;
+  return pieces
+    .map(({ letter, cut }: Piece) => `${letter} ${cut === "controlPatch" ? "control patch" : cut}`)
+    .join(", ");
+}
+
+function sayHangs(value: unknown): string | null {
+  const hangs = value as Sheet["hangs"] | null;
+  return typeof hangs?.on === "string" ? hangWords(hangs) : null;
 }
 
 function saySide(value: unknown, notebook: Pick<Notebook, "peek">): string | null {
