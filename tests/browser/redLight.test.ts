@@ -7,7 +7,7 @@ import { browser, type OpenInput, open, pixels, screens } from "./helpers.ts";
 // [iso-7589, iso-6728: spectra seen; none: safelight use, common practice]. A plain sRGB red lights green and blue on a
 // wide-gamut screen [srgb: primaries; seen in Chromium].
 
-const pages = ["", "#/camera/now", "#/shelf", "#/logbook"];
+const pages = ["", "#/camera/now", "#/shelf", "#/trays", "#/logbook"];
 const wideGamut = [
   ...chromiumFlags.filter((flag) => flag !== "--disable-gpu"),
   "--use-angle=swiftshader",

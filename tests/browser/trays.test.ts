@@ -67,7 +67,7 @@ async function nextMove(page: Page, rounds: Map<string, number>): Promise<void> 
   if (untilS > 0) {
     if (untilS > 2) await page.clock.fastForward((untilS - 1) * 1000);
     await page.clock.runFor(1200);
-  } else await page.clock.runFor(300);
+  } else await page.clock.runFor(1000);
   const move = await headed(page);
   const looks = move.startsWith("Is dark silver");
   if (!looks) return void (await page.keyboard.press("PageDown"));
@@ -79,7 +79,7 @@ async function nextMove(page: Page, rounds: Map<string, number>): Promise<void> 
 
 async function toTheEnd(
   page: Page,
-  { every = async () => undefined }: { readonly every?: (moves: number) => Promise<void | Page> } = {},
+  { every = async () => undefined }: { readonly every?: (moves: number) => Promise<Page | undefined> } = {},
 ) {
   const rounds = new Map<string, number>();
   let on = page;
@@ -220,5 +220,5 @@ describe.concurrent("an evening at the trays", () => {
     expect(complaints).toEqual([]);
     await context.close();
     await apart.close();
-  });
+  }, 240_000);
 });

@@ -107,7 +107,7 @@ function placed({
   const weights = row.stations.map((station) => {
     if (row.open !== undefined) return station.id === row.open.id ? undefined : narrow;
     const words = textWidth({ text: station.name, size: letterPx }) + 4;
-    return Math.min(150, Math.max(46, words, station.lying === undefined ? 0 : 150));
+    return station.lying === undefined ? Math.min(150, Math.max(46, words)) : 190;
   });
   const given = weights.reduce<number>((sum, weight) => sum + (weight ?? 0), 0);
   const by = row.open === undefined ? roomPx / given : 1;

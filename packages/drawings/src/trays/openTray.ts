@@ -8,6 +8,7 @@ import { codeShapes, strokesPx, trayOutline, visitStrokes } from "./trayShapes.t
 /** The largest letters of the time in the present tray. */
 const mostFigurePx = 300;
 const inset = 11;
+const readWider = 1.38;
 
 /** The station of the next move: its sheets, its name, the time left, and the clock along its inner rim. */
 export function openTray({
@@ -63,7 +64,12 @@ export function openTray({
     roomPx: innerPx * 0.5,
   });
   const namePx = headPx;
-  const label = fitName({ name: station.name, size: namePx, widthPx: innerPx - codes.widthPx - 10, isBold: true });
+  const label = fitName({
+    name: station.name,
+    // The face of sentences is so much wider.
+    size: namePx * readWider,
+    widthPx: innerPx - codes.widthPx - 10,
+  });
   shapes.push(...codes.shapes, {
     kind: "text",
     text: label,

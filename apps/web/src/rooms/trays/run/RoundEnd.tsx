@@ -1,5 +1,6 @@
 import { WetPress } from "../../../kit/WetPress.tsx";
 import { DarkOrClear } from "./DarkOrClear.tsx";
+import { Notices } from "./Notices.tsx";
 import type { RunView } from "./runTypes.ts";
 
 /** The end of a bleach round: two halves, each a press. */
@@ -17,14 +18,10 @@ export function RoundEnd({
   return (
     <div className="Trays-Round">
       <p className="Trays-Run-top">
-        <b>{view.top}</b>
+        <b>{round.top}</b>
         <span>{view.since}</span>
       </p>
-      {notices.map((words) => (
-        <p key={words} className="Trays-Run-notice">
-          {words}
-        </p>
-      ))}
+      <Notices words={notices} />
       <div className="Trays-Round-head">
         <h1>{round.head}</h1>
         <p>{round.say}</p>

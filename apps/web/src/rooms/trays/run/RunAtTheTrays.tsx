@@ -4,6 +4,7 @@ import { listenForHeldKey } from "../../../devices/heldKey.ts";
 import { Drawing } from "../../../kit/Drawing.tsx";
 import { HoldPress } from "../../../kit/HoldPress.tsx";
 import { WetPress } from "../../../kit/WetPress.tsx";
+import { Notices } from "./Notices.tsx";
 import { RoundEnd } from "./RoundEnd.tsx";
 import { useBenchRoom } from "./useBenchRoom.ts";
 import type { RunAtHand } from "./useRun.ts";
@@ -37,11 +38,7 @@ export function RunAtTheTrays({ at, onMenu }: { readonly at: RunAtHand; readonly
               <b>{view.top}</b>
               <span>{view.since}</span>
             </p>
-            {notices.map((words) => (
-              <p key={words} className="Trays-Run-notice">
-                {words}
-              </p>
-            ))}
+            <Notices words={notices} />
             <div className="Trays-Run-bench" aria-hidden="true">
               <div ref={room.place}>
                 {room.widthPx > 0 && (

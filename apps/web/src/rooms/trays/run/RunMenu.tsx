@@ -41,7 +41,7 @@ export function RunMenu({
         <h1 ref={head} tabIndex={-1}>
           {view.move}
         </h1>
-        <span>{view.figure}</span>
+        <b>{view.figure}</b>
       </header>
       <div className="Trays-Menu-words">
         {words.map(([word, line, act]) => (

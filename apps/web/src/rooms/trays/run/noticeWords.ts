@@ -6,7 +6,7 @@ import { saidTime, theBath } from "./runWords.ts";
 export function clockNoticeWords(notice: ClockNotice): string {
   switch (notice.kind) {
     case "away":
-      return `The page was gone for ${saidTime(notice.byMs / 1000)}. That time has passed in the trays; what fell due meanwhile is marked “assumed”.`;
+      return `The page was gone for ${saidTime(notice.byMs / 1000)}. What fell due meanwhile is marked “assumed”.`;
     case "awayUnknown":
       return "The page was gone, and this machine’s clock cannot say for how long: it was set meanwhile.";
     case "slept":

@@ -54,7 +54,12 @@ export interface RunView {
   readonly means: readonly [string, string] | null;
   readonly noPress: string;
   /** Two halves in place of the one press. */
-  readonly round: { readonly head: string; readonly say: string; readonly halves: readonly RunHalf[] } | null;
+  readonly round: {
+    readonly top: string;
+    readonly head: string;
+    readonly say: string;
+    readonly halves: readonly RunHalf[];
+  } | null;
   readonly paused: boolean;
   readonly over: boolean;
   /** The whole page in a sentence. */

@@ -236,6 +236,7 @@ function roundOf({
   const itself = `${atHead(inside(means.from.step))} ${figureOf(leftS)}.`;
   const clearTo = means.clear === null ? "out of the trays" : theBath(means.clear.step).replace(/^the /, "");
   return {
+    top: `${codesWords(next.codes)}, after bleach round ${means.from.round}`,
     head: "Is dark silver left in it?",
     say: `${itself} Look while it lies in ${theBath(means.from.step)}, under the red lamp.`,
     halves: [
