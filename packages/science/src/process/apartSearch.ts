@@ -61,7 +61,8 @@ interface Added extends Edge {
  */
 export function apartSearch(problem: ApartProblem): ApartAnswer {
   const { count, edges, pairs, clash, either, end, before, branches } = problem;
-  const out = Array.from({ length: count }, (_, from) => edges.filter((edge) => edge.from === from));
+  const out: Edge[][] = Array.from({ length: count }, () => []);
+  for (const edge of edges) out[edge.from]?.push(edge);
   const queue = new Int32Array(count);
   const queued = new Uint8Array(count);
   const visits = new Uint16Array(count);

@@ -1,5 +1,5 @@
 import { requireInteger, requirePositive } from "../errors/require.ts";
-import { clashesOf, movesOf, placesOf, requireSteps, type TrayStep } from "./traySteps.ts";
+import { clashesOf, movesOf, placesOf, requireSteps, spanAt, type TrayStep } from "./traySteps.ts";
 
 export interface EarliestStartsInput {
   readonly steps: readonly TrayStep[];
@@ -54,21 +54,4 @@ export function earliestStarts({ steps, handS, sheets }: EarliestStartsInput): E
     startsS.push(startS);
   }
   return { startsS, endS: (startsS.at(-1) ?? 0) + oneSheetS };
-}
-
-/** The span that holds a distance; by halving. */
-function spanAt(
-  spans: readonly (readonly [number, number])[],
-  distance: number,
-): readonly [number, number] | undefined {
-  let [low, high] = [0, spans.length - 1];
-  while (low <= high) {
-    const middle = (low + high) >> 1;
-    const span = spans[middle];
-    if (span === undefined) return undefined;
-    if (distance < span[0]) high = middle - 1;
-    else if (distance > span[1]) low = middle + 1;
-    else return span;
-  }
-  return undefined;
 }

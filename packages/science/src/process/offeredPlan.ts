@@ -3,7 +3,16 @@ import { requireInteger, requirePositive } from "../errors/require.ts";
 import { apartSearch, type Edge, type Pair, type Span } from "./apartSearch.ts";
 import { earliestStarts } from "./earliestStarts.ts";
 import { leastInterval } from "./leastInterval.ts";
-import { clashesOf, joined, movesOf, placesOf, requireSteps, sharedTrays, type WaitingTrayStep } from "./traySteps.ts";
+import {
+  clashesOf,
+  joined,
+  movesOf,
+  placesOf,
+  requireSteps,
+  sharedTrays,
+  spanAt,
+  type WaitingTrayStep,
+} from "./traySteps.ts";
 
 export interface OfferedPlanInput {
   readonly steps: readonly WaitingTrayStep[];
@@ -27,9 +36,14 @@ export interface OfferedPlan {
 /** Up to so many sheets every order of moves is looked at. */
 const fewSheets = 4;
 const branchesForFew = 20_000;
+/** A branch looks at every pair of moves: of long recipes fewer are looked at. */
+const looksForFew = 6_000_000;
+/** More than so many sheets nobody plans a second for. */
+const manySheets = 100;
 const branchesForOne = 60;
 const branchesForSpacing = 150;
 const branchesForSpacings = 1500;
+const looksForSpacings = 1_000_000;
 
 /**
  * The plan offered for several sheets through one line of trays: the one that ends soonest, of all that were found.
@@ -57,7 +71,7 @@ export function offeredPlan({ steps, sheets = 1, handS = 8 }: OfferedPlanInput):
   if (sheets === 1) return simple;
   const waits = steps.some(({ mayWaitUpToS = 0 }) => mayWaitUpToS > 0);
   if (sheets <= fewSheets) return ofFew(steps, sheets, handS, simple, waits);
-  if (!waits) return simple;
+  if (!waits || sheets > manySheets) return simple;
   return [evenWaiting(steps, sheets, handS, simple.endS), oneByOne(steps, sheets, handS)].reduce<OfferedPlan>(
     (best, movesS) => {
       const endS = movesS?.at(-1)?.at(-1) ?? Infinity;
@@ -113,7 +127,7 @@ function spacedStarts(steps: readonly WaitingTrayStep[], sheets: number, handS: 
   const oneSheetS = movesOf(steps).at(-1) ?? 0;
   const clashes = clashesOf(steps, handS);
   const places = placesOf(steps);
-  const clash = (distance: number) => clashes.find(([first, last]) => first <= distance && distance <= last);
+  const clash = (distance: number) => spanAt(clashes, distance);
   const edges: Edge[] = [];
   const pairs: Pair[] = [];
   for (let from = 0; from < sheets; from += 1) {
@@ -180,7 +194,7 @@ function withWaiting(steps: readonly WaitingTrayStep[], sheets: number, handS: n
     either,
     end: count - 1,
     before: endS,
-    branches: branchesForFew,
+    branches: Math.min(branchesForFew, Math.ceil(looksForFew / Math.max(1, pairs.length))),
   });
   const movesS =
     times && Array.from({ length: sheets }, (_, sheet) => [...times.slice(at(sheet, 0), at(sheet, moves))]);
@@ -206,13 +220,15 @@ function evenWaiting(
   const oneSheetS = movesOf(steps).at(-1) ?? 0;
   let before = endS;
   let best: readonly (readonly number[])[] | undefined;
-  let left = branchesForSpacings;
   const places = placesOf(steps);
   const shared = sharedTrays(steps);
   let intervalS = Math.max(
     handS,
     ...steps.map(({ timeS }, index) => Math.ceil((timeS + handS) / (places[index] ?? 1))),
   );
+  const pairs: Pair[] = [];
+  for (let to = 1; to < moves; to += 1) for (let from = 0; from < to; from += 1) pairs.push({ from, to });
+  let left = Math.min(branchesForSpacings, Math.ceil(looksForSpacings / pairs.length));
   for (; left > 0 && oneSheetS + (sheets - 1) * intervalS < before; intervalS += 1) {
     const spacingS = intervalS;
     const clash = (distance: number): Span | undefined => {
@@ -221,8 +237,6 @@ function evenWaiting(
         ? [ahead * spacingS - handS + 1, ahead * spacingS + handS - 1]
         : undefined;
     };
-    const pairs: Pair[] = [];
-    for (let to = 1; to < moves; to += 1) for (let from = 0; from < to; from += 1) pairs.push({ from, to });
     const inPlace = places.map((room, index) => ({ from: index + 1, to: index, least: handS - room * spacingS }));
     const ahead = Math.ceil((before + handS) / spacingS);
     const either = shared.flatMap(([later, earlier]) =>
@@ -274,7 +288,7 @@ function oneByOne(
     const spans = joined(
       known.sort((one, other) => one - other).map((moveS) => [moveS - handS + 1, moveS + handS - 1]),
     );
-    const clash = (distance: number) => spans.find(([first, last]) => first <= distance && distance <= last);
+    const clash = (distance: number) => spanAt(spans, distance);
     const pairs = handS === 0 ? [] : Array.from({ length: moves }, (_, move) => ({ from: 0, to: move + 1 }));
     const either = done.flatMap((ahead) =>
       shared.map(([later, earlier]): [Edge, Edge] => [

@@ -91,3 +91,20 @@ export function joined(spans: readonly (readonly [number, number])[]): readonly 
   }
   return whole;
 }
+
+/** The span that holds a distance; by halving. */
+export function spanAt(
+  spans: readonly (readonly [number, number])[],
+  distance: number,
+): readonly [number, number] | undefined {
+  let [low, high] = [0, spans.length - 1];
+  while (low <= high) {
+    const middle = (low + high) >> 1;
+    const span = spans[middle];
+    if (span === undefined) return undefined;
+    if (distance < span[0]) high = middle - 1;
+    else if (distance > span[1]) low = middle + 1;
+    else return span;
+  }
+  return undefined;
+}
