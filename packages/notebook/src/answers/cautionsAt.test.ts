@@ -15,6 +15,7 @@ test("a caution read in this sitting is gone until it is worse; those that must 
   expect(idsOf({ held: peroxide(9), act: "mix", beside: [], seen })).toContain("ox-eye8");
   const { cautions } = cautionsAt({ held: peroxide(6), act: "mix", beside: [], today: "2026-12-01" });
   expect(unread({ cautions, seen: ["ox-eye8"] }).map(({ id }) => id)).not.toContain("ox-eye5");
+  expect(unread({ cautions, seen: cautions.map(({ id }) => id) }).map(({ id }) => id)).toEqual(["ox-vent", "help"]);
 });
 
 test("once its limits are older than two years the table says its day beside every caution [common practice]", () => {
