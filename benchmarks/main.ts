@@ -3,6 +3,7 @@ import { cpus, loadavg, release, type as system, tmpdir, totalmem } from "node:o
 import { join } from "node:path";
 import { chromium } from "playwright-core";
 import { serve } from "../apps/server/src/serving/index.ts";
+import { run as cueJitter } from "./cueJitter.ts";
 import { run as expectedPrint } from "./expectedPrint.ts";
 import { run as firstLoad } from "./firstLoad.ts";
 import { run as fitSixtyPatches } from "./fitSixtyPatches.ts";
@@ -29,6 +30,7 @@ const benches: Readonly<Record<string, (world: World) => Promise<readonly Figure
   terminal,
   sunPosition,
   timetable,
+  cueJitter,
   scans,
 };
 

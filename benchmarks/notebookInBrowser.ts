@@ -4,9 +4,9 @@ import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium, type Page } from "playwright-core";
-import { build } from "vite";
 import { chromiumFlags, needChromium } from "../scripts/need.mjs";
 import type { Bench } from "./notebookPage.ts";
+import { pageScript } from "./pageScript.ts";
 import { check, type Figure, type World } from "./promise.ts";
 import { summarise } from "./yardstick.ts";
 
@@ -22,7 +22,7 @@ const edits = 200;
  */
 export async function run({ root }: World): Promise<readonly Figure[]> {
   const profile = mkdtempSync(join(tmpdir(), "captray-benchmark-"));
-  const script = await pageScript(root);
+  const script = await pageScript({ root, entry: "notebookPage" });
   const server = createServer((request, response) => {
     const asked = request.url === "/page.js";
     response.setHeader("content-type", asked ? "text/javascript" : "text/html");
@@ -113,21 +113,4 @@ function ratingsOf(count: number): number {
   let sum = 0;
   for (let n = 0; n < count; n++) sum += 1 + (n % 5);
   return sum;
-}
-
-async function pageScript(root: string): Promise<string> {
-  const built = await build({
-    configFile: false,
-    logLevel: "warn",
-    define: { "process.env.NODE_ENV": '"production"' },
-    build: {
-      write: false,
-      target: "es2022",
-      lib: { entry: `${root}benchmarks/notebookPage.ts`, formats: ["es"], fileName: "page" },
-    },
-  });
-  const [output] = Array.isArray(built) ? built : [built];
-  const chunk = output && "output" in output ? output.output[0] : undefined;
-  if (chunk?.type !== "chunk") throw new Error("The benchmark's page does not build.");
-  return chunk.code;
 }

@@ -1,5 +1,6 @@
 import type { BrowserContext, Page } from "playwright-core";
 import { describe, expect, inject, test } from "vitest";
+import { howManyKills } from "../endurance/writing/howManyKills.ts";
 import { evening } from "./evening.ts";
 import { axe, open, pixels, screens, smallBoxes } from "./helpers.ts";
 import { entriesOf, putIn } from "./seed.ts";
@@ -188,37 +189,47 @@ describe.concurrent("an evening at the trays", () => {
     await apart.close();
   });
 
-  test("three positives, and the tab killed ten times at random: nothing is lost, and it comes back in red where it was", async () => {
-    const { page, context, complaints } = await atTheTrays();
-    const { page: eye, context: apart } = await open({ light: "day" });
-    await lightsOut(page, ["W43", "W44", "W45"], eye);
-    const chance = chanceFrom(20_261_125);
-    let kills = 0;
-    let before = "";
-    let on = page;
-    const { page: last, moves } = await toTheEnd(page, {
-      every: async (made) => {
-        if (kills >= 10 || (made > 0 && chance() < 0.75)) return undefined;
-        kills++;
-        // At once after a press, or some seconds into the bath.
-        if (chance() < 0.5) await on.clock.runFor(Math.round(chance() * 4000));
-        else await on.getByRole("timer").waitFor();
-        before = await headed(on);
-        on = await killAndReopen(context, on);
-        await expectRed(on, eye);
-        expect(await headed(on)).toBe(before);
-        return on;
-      },
-    });
-    expect(kills).toBe(10);
-    expect(moves).toBeGreaterThan(40);
-    const told = last.getByRole("button", { name: /Told apart/ });
-    if (await told.isVisible()) await told.click();
-    await last.getByRole("button", { name: "What was done" }).click();
-    await last.getByRole("heading", { level: 1 }).waitFor();
-    await expectRed(last, eye);
-    expect(complaints).toEqual([]);
-    await context.close();
-    await apart.close();
-  }, 240_000);
+  test(
+    "three positives, and the tab killed ten times at random: nothing is lost, and it comes back in red where it was",
+    async () => {
+      const { page, context, complaints } = await atTheTrays();
+      const { page: eye, context: apart } = await open({ light: "day" });
+      await lightsOut(page, ["W43", "W44", "W45"], eye);
+      const chance = chanceFrom(20_261_125);
+      // Ten in the usual run; a long one, CAPTRAY_KILLS=200, kills several times in each bath.
+      const wanted = howManyKills(10);
+      const atOnce = Math.ceil(wanted / 40);
+      let kills = 0;
+      let before = "";
+      let on = page;
+      const { page: last, moves } = await toTheEnd(page, {
+        every: async (made) => {
+          if (kills >= wanted || (wanted <= 10 && made > 0 && chance() < 0.75)) return undefined;
+          for (let more = 0; more < atOnce && kills < wanted; more++) {
+            kills++;
+            // At once after a press, or some seconds into the bath.
+            if (chance() < 0.5) await on.clock.runFor(Math.round(chance() * 4000));
+            else await on.getByRole("timer").waitFor();
+            before = await headed(on);
+            on = await killAndReopen(context, on);
+            await expectRed(on, eye);
+            // The bath goes on while nobody looks: the end of a round may have come meanwhile.
+            expect([before, "Is dark silver left in it?"]).toContain(await headed(on));
+          }
+          return on;
+        },
+      });
+      expect(kills).toBe(wanted);
+      expect(moves).toBeGreaterThan(40);
+      const told = last.getByRole("button", { name: /Told apart/ });
+      if (await told.isVisible()) await told.click();
+      await last.getByRole("button", { name: "What was done" }).click();
+      await last.getByRole("heading", { level: 1 }).waitFor();
+      await expectRed(last, eye);
+      expect(complaints).toEqual([]);
+      await context.close();
+      await apart.close();
+    },
+    240_000 + howManyKills(10) * 6_000,
+  );
 });
