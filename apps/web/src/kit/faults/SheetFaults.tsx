@@ -1,6 +1,6 @@
 import { type DrawnFault, faultSign, faultWords, placeWords, sheetDrawing } from "@captray/drawings/faults";
 import type { Fault, FaultKind, Piece, Sheet } from "@captray/notebook/records";
-import { type KeyboardEvent, type PointerEvent, useRef, useState } from "react";
+import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from "react";
 import { momentNow } from "../../devices/momentNow.ts";
 import { useLight } from "../../look/light.ts";
 import { Button } from "../Button.tsx";
@@ -34,6 +34,15 @@ export function SheetFaults({ sheet, sizeMm, piece }: SheetFaultsProps) {
   const [cross, setCross] = useState<Point>();
   const [chosen, setChosen] = useState<string>();
   const palette = useRef<HTMLUListElement>(null);
+  const target = useRef<HTMLDivElement>(null);
+  const goesOn = useRef(false);
+  const toPalette = () => palette.current?.querySelector("button")?.focus();
+  // The keys go on in the list of faults as soon as it is drawn, and come back to the sheet from there.
+  useEffect(() => {
+    if (cross !== undefined && goesOn.current) toPalette();
+    goesOn.current = false;
+  });
+  const backToSheet = () => target.current?.focus({ preventScroll: true });
   const [widthPx, letterPx, place] = useRoomFor();
   const faults = sheet.faults ?? [];
   const code = `${sheet.code ?? "sheet"}${piece?.letter ?? ""}`;
@@ -50,6 +59,7 @@ export function SheetFaults({ sheet, sizeMm, piece }: SheetFaultsProps) {
     );
     setCross(undefined);
     setChosen(id);
+    backToSheet();
   };
   const change = (fault: Fault, how: FaultChange, note: string) =>
     keep(changeFault({ faults, id: fault.id, change: how, high }), `${faultWords[fault.what]} ${note}`);
@@ -84,9 +94,11 @@ export function SheetFaults({ sheet, sizeMm, piece }: SheetFaultsProps) {
     const moved = crossMoved({ cross: cross ?? middle, key: event.key, isFine: event.shiftKey });
     if (moved) setCross(cross === undefined ? middle : moved);
     else if (event.key === "Enter" || event.key === " ") {
-      setCross(cross ?? middle);
-      // The palette is drawn with the cross; the keys go on there.
-      requestAnimationFrame(() => palette.current?.querySelector("button")?.focus());
+      if (cross !== undefined) toPalette();
+      else {
+        goesOn.current = true;
+        setCross(middle);
+      }
     } else if (event.key === "Escape" && cross) setCross(undefined);
     else return;
     event.preventDefault();
@@ -97,6 +109,7 @@ export function SheetFaults({ sheet, sizeMm, piece }: SheetFaultsProps) {
       <div className="Kit-Faults-sheet" ref={place}>
         <div
           className="Kit-Faults-target"
+          ref={target}
           // biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing that is pointed at by keys
           tabIndex={0}
           role="application"
@@ -124,7 +137,13 @@ export function SheetFaults({ sheet, sizeMm, piece }: SheetFaultsProps) {
               </li>
             ))}
             <li>
-              <Button wide onPress={() => setCross(undefined)}>
+              <Button
+                wide
+                onPress={() => {
+                  setCross(undefined);
+                  backToSheet();
+                }}
+              >
                 Nothing here
               </Button>
             </li>
