@@ -199,7 +199,7 @@ function lyingShapes({
 }
 
 /** A lamp with its rays: the place of white light. */
-export function lampShapes({
+function lampShapes({
   midX,
   midY,
   most,
