@@ -5,6 +5,7 @@ import { fillDemo } from "../starters/index.ts";
 import { bathPassesOf } from "./bathPassesOf.ts";
 import { bathsOnHand } from "./bathsOnHand.ts";
 import { bathWearOf } from "./bathWearOf.ts";
+import { sittingIsOver } from "./sittingIsOver.ts";
 import { idNumber, recordOf } from "./testing.ts";
 
 /** 1 December 2025, 18:40 at the boatyard. */
@@ -152,4 +153,14 @@ test("the invented notebook: the bleach of an evening did the sheet of its run, 
   expect(wear).toMatchObject({ verdict: "discarded", ground: "learnt" });
   const onHand = bathsOnHand({ baths: notebook.shelf("bath"), atMs: first.discardedAt?.at ?? 0 });
   expect(onHand.some(({ bath }) => bath.id === first.id)).toBe(false);
+});
+
+test("a sitting is over once every run with its bath is, and is not before the first", () => {
+  const bath = bathWith({});
+  const run = (n: number, fields: Record<string, Json>) =>
+    recordOf("run", idNumber(n), { bathIds: [bath.id], startedAt: moment(mixedAt), ...fields });
+  const over = run(20, { endedAt: moment(hours(1)) });
+  expect(sittingIsOver({ bath, runs: [] })).toBe(false);
+  expect(sittingIsOver({ bath, runs: [over, run(21, {})] })).toBe(false);
+  expect(sittingIsOver({ bath, runs: [over, run(22, { endedAt: moment(hours(2)), bathIds: [] })] })).toBe(true);
 });

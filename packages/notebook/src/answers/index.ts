@@ -111,6 +111,7 @@ export { type AreaLight, type SceneRangeOf, sceneRangeOf } from "./sceneRangeOf.
 export { type ChemicalFocus, type Sharp, type SharpOf, sharpOf } from "./sharpOf.ts";
 export { type SheetForCap, sheetForCap } from "./sheetForCap.ts";
 export { type SheetInRun, sheetInRun } from "./sheetInRun.ts";
+export { sittingIsOver } from "./sittingIsOver.ts";
 export { stayEditSets } from "./stayEditSets.ts";
 export { type SteppedSheet, stepSets } from "./stepSets.ts";
 export { type StripGiven, stepStrips } from "./stepStrips.ts";

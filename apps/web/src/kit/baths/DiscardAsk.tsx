@@ -1,4 +1,5 @@
 import type { BathOnHand } from "@captray/notebook/answers";
+import type { Bath } from "@captray/notebook/records";
 import { Button } from "../Button.tsx";
 import { goTo } from "../goTo.ts";
 import { ProblemNote } from "../ProblemNote.tsx";
@@ -7,14 +8,14 @@ import { bathName, whenWords } from "./bathWords.ts";
 export interface DiscardAskProps {
   readonly onHand: readonly BathOnHand[];
   readonly nowMs: number;
-  /** The sitting is over: peroxide goes now, whatever hours it has left. */
-  readonly isSittingOver?: boolean;
+  /** The sitting of a bath is over: peroxide goes now, whatever hours it has left. */
+  readonly sittingOver: (bath: Bath) => boolean;
 }
 
 /** Asks that mixed peroxide be discarded: at the end of the sitting, and once its last hour is over. */
-export function DiscardAsk({ onHand, nowMs, isSittingOver = false }: DiscardAskProps) {
+export function DiscardAsk({ onHand, nowMs, sittingOver }: DiscardAskProps) {
   const due = onHand.filter(
-    ({ wear, endsWithSitting }) => endsWithSitting && (isSittingOver || wear.verdict === "over"),
+    ({ bath, wear, endsWithSitting }) => endsWithSitting && (wear.verdict === "over" || sittingOver(bath)),
   );
   const [first] = due;
   if (first === undefined) return null;

@@ -1,4 +1,4 @@
-import { type BathOnHand, bathPassesOf, bathsOnHand, type Passed } from "@captray/notebook/answers";
+import { type BathOnHand, bathPassesOf, bathsOnHand, type Passed, sittingIsOver } from "@captray/notebook/answers";
 import type { Bath } from "@captray/notebook/records";
 import { useEffect, useMemo, useState } from "react";
 import { useCards } from "../notebook/useCards.ts";
@@ -10,6 +10,8 @@ export interface Baths {
   readonly onHand: readonly BathOnHand[];
   readonly all: readonly Bath[];
   readonly passedBy: (bath: Bath) => readonly Passed[];
+  /** Every run that had it is over. */
+  readonly sittingOver: (bath: Bath) => boolean;
   readonly nowMs: number;
   /** One sheet of the box opened last, square metres. */
   readonly sheetM2: number;
@@ -37,5 +39,6 @@ export function useBaths(): Baths {
   const onHand = useMemo(() => bathsOnHand({ baths: all, atMs, passedBy }), [all, atMs, passedBy]);
   const size = boxes.at(-1)?.size;
   const sheetM2 = size === undefined ? 0.0234 : (size.widthMm * size.heightMm) / 1e6;
-  return { onHand, all, passedBy, nowMs: atMs, sheetM2 };
+  const sittingOver = (bath: Bath) => sittingIsOver({ bath, runs });
+  return { onHand, all, passedBy, sittingOver, nowMs: atMs, sheetM2 };
 }

@@ -8,10 +8,10 @@ import { Word } from "../../../kit/Word.tsx";
 /** The baths on hand with their state, and the way to mix one. */
 export function BathsPart() {
   const baths = useBaths();
-  const { onHand, nowMs, sheetM2 } = baths;
+  const { onHand, nowMs, sheetM2, sittingOver } = baths;
   return (
     <Section head="Baths" aside={onHand.length === 0 ? undefined : `${onHand.length} mixed`}>
-      <DiscardAsk onHand={onHand} nowMs={nowMs} />
+      <DiscardAsk onHand={onHand} nowMs={nowMs} sittingOver={sittingOver} />
       {onHand.length === 0 ? (
         <NothingYet way={<Word to="/trays/mixing">Mix a bath</Word>}>
           What to weigh and pour for this tray, from what you have; then how worn each bath is, and when it is to go.
