@@ -41,7 +41,7 @@ export function RunMenu({
         <h1 ref={head} tabIndex={-1}>
           {view.move}
         </h1>
-        <b>{view.figure}</b>
+        <b className="Trays-Run-figure">{view.figure}</b>
       </header>
       <div className="Trays-Menu-words">
         {words.map(([word, line, act]) => (

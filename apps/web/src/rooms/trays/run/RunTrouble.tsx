@@ -68,7 +68,7 @@ export function RunTrouble({ at, onBack }: { readonly at: RunAtHand; readonly on
         <h1 ref={head} tabIndex={-1}>
           Trouble
         </h1>
-        <b>{view.figure}</b>
+        <b className="Trays-Run-figure">{view.figure}</b>
       </header>
       <div className="Trays-Trouble-ways">
         <Button big wide main onPress={onBack}>

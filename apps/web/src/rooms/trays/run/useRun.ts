@@ -9,7 +9,7 @@ import type { SoundState } from "../../../devices/soundClock.ts";
 import { holdWakeLock, type WakeState } from "../../../devices/wakeLock.ts";
 import { dry, stampOf, stepWet } from "../../../devices/wetPress.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
-import { markRun } from "../../../look/light.ts";
+import { markRun, runGoing } from "../../../look/light.ts";
 import { fogsWords, soundWords, voiceWords, wakeWords } from "./deviceWords.ts";
 import { firstStart } from "./firstStart.ts";
 import { lastPress } from "./lastPress.ts";
@@ -32,6 +32,7 @@ const { clock: pageClock, mirror, sound, shaker, speaker } = pageDevices();
 
 const tickMs = 250;
 const beatMs = 1000;
+const lockAgainMs = 2000;
 /** So much longer a sheet waits that is not to go in yet. */
 const laterS = 120;
 
@@ -73,7 +74,7 @@ export function useRun({
   const events = useMemo(() => run.events.flatMap(({ event }) => (event === undefined ? [] : [event])), [run.events]);
   const takesBack = lastPress({ lanes, events });
   const isOver = (view.over && lanes.length > 0) || run.endedAt !== undefined;
-  const isAsked = clock.notice?.kind === "awayUnknown";
+  const isAsked = !isOver && clock.notice?.kind === "awayUnknown";
 
   const change = useCallback(
     (sets: readonly RecordSet[], note: string, onKept: () => void = () => undefined) => {
@@ -176,20 +177,28 @@ export function useRun({
   useEffect(() => {
     if (!("locks" in navigator)) return;
     let letGo: () => void = () => undefined;
+    let again: ReturnType<typeof setTimeout> | undefined;
     let left = false;
-    void navigator.locks
-      .request(`captray-run-${run.id}`, { ifAvailable: true }, (lock) => {
-        if (left) return;
-        setPuts(lock !== null);
-        return lock === null
-          ? undefined
-          : new Promise<void>((done) => {
-              letGo = done;
-            });
-      })
-      .catch(() => undefined);
+    const ask = () => {
+      void navigator.locks
+        .request(`captray-run-${run.id}`, { ifAvailable: true }, (lock) => {
+          if (left) return undefined;
+          setPuts(lock !== null);
+          // A page that was killed holds on to it for a moment.
+          if (lock === null) {
+            again = setTimeout(ask, lockAgainMs);
+            return undefined;
+          }
+          return new Promise<void>((done) => {
+            letGo = done;
+          });
+        })
+        .catch(() => undefined);
+    };
+    ask();
     return () => {
       left = true;
+      clearTimeout(again);
       letGo();
     };
   }, [run.id]);
@@ -227,8 +236,12 @@ export function useRun({
 
   // Red from the first frame of the next start, until everything is out.
   useEffect(() => {
-    markRun({ id: isOver ? null : run.id });
-    if (isOver) dropSeen(mirror, run.id);
+    if (!isOver) markRun({ id: run.id });
+    else {
+      // Another run may go on while this one is looked at again.
+      if (runGoing() === run.id) markRun({ id: null });
+      dropSeen(mirror, run.id);
+    }
   }, [run.id, isOver]);
 
   useEffect(() => (isOver ? undefined : holdWakeLock({ onState: setWake })), [isOver]);
@@ -365,7 +378,7 @@ export function useRun({
     run,
     view: { ...view, over: isOver },
     /** The page was gone, and only the person knows how long. */
-    askedWords: clock.notice?.kind === "awayUnknown" ? clockNoticeWords(clock.notice) : null,
+    askedWords: isAsked && clock.notice !== null ? clockNoticeWords(clock.notice) : null,
     notices: [
       ...(clock.notice === null || isAsked
         ? []
