@@ -18,6 +18,9 @@ export interface TimetableOfInput {
   readonly handS?: number;
 }
 
+/** A page that is being filled in waits for the answer: of a long line with many waits the best found so far has to do. */
+const branches = 4000;
+
 interface Visit extends WaitingTrayStep {
   readonly at: number;
   readonly round: number;
@@ -95,7 +98,7 @@ function recipeLights({ steps = [] }: RecipeAsked, visits: readonly Visit[]) {
 }
 
 function inOneGo(visits: readonly Visit[], sheets: number, handS: number) {
-  const { kind, endS, movesS, proven } = offeredPlan({ steps: visits, sheets, handS });
+  const { kind, endS, movesS, proven } = offeredPlan({ steps: visits, sheets, handS, branches });
   const { intervalS, oneSheetS } = leastInterval({ steps: visits, handS });
   const even = sheets < 2 ? undefined : { intervalS, endS: oneSheetS + (sheets - 1) * intervalS };
   return { spacing: kind, endS, movesS, best: proven, even, whiteS: undefined };
@@ -110,8 +113,8 @@ function inTwo(
 ) {
   const last = needs - 1;
   const darkSteps = visits.slice(0, needs).map((visit, index) => (index === last ? { ...visit, sheets } : visit));
-  const dark = offeredPlan({ steps: darkSteps, sheets, handS });
-  const light = offeredPlan({ steps: visits.slice(needs), sheets, handS });
+  const dark = offeredPlan({ steps: darkSteps, sheets, handS, branches });
+  const light = offeredPlan({ steps: visits.slice(needs), sheets, handS, branches });
   const early = dark.movesS.map((moves) => moves.slice(0, needs));
   const pastBleachS = dark.movesS.at(-1)?.[lastDark + 1] ?? dark.endS;
   let whiteS = pastBleachS;

@@ -63,9 +63,13 @@ export function apartSearch(problem: ApartProblem): ApartAnswer {
   const { count, edges, pairs, clash, either, end, before, branches } = problem;
   const out: Edge[][] = Array.from({ length: count }, () => []);
   for (const edge of edges) out[edge.from]?.push(edge);
+  const tail = tailsOf(count, edges, end);
   const queue = new Int32Array(count);
   const queued = new Uint8Array(count);
   const visits = new Uint16Array(count);
+  const first = new Int32Array(count);
+  const after: number[] = [];
+  const extra: Edge[] = [];
   const open: Branch[] = [];
   let wantedBefore = before;
   let best: Float64Array | undefined;
@@ -73,8 +77,8 @@ export function apartSearch(problem: ApartProblem): ApartAnswer {
   const consider = (times: Float64Array, from: number, added: Added | undefined) => {
     if (!settle(times, from, added)) return;
     const endS = times[end] ?? 0;
-    const first = firstClash(times);
-    if (first !== undefined) return push(open, { times, endS, clash: first, added });
+    const clashing = firstClash(times);
+    if (clashing !== undefined) return push(open, { times, endS, clash: clashing, added });
     best = times;
     wantedBefore = endS;
   };
@@ -83,38 +87,44 @@ export function apartSearch(problem: ApartProblem): ApartAnswer {
   function settle(times: Float64Array, from: number, added: Added | undefined): boolean {
     queued.fill(0);
     visits.fill(0);
+    // What was added on the way to this branch, by where it starts.
+    first.fill(-1);
+    extra.length = 0;
+    for (let edge = added; edge !== undefined; edge = edge.before) {
+      after[extra.length] = first[edge.from] ?? -1;
+      first[edge.from] = extra.length;
+      extra.push(edge);
+    }
     queue[0] = from;
-    for (let [head, tail, length] = [0, 1, 1]; length > 0; ) {
+    for (let [head, foot, length] = [0, 1, 1]; length > 0; ) {
       const at = queue[head] ?? 0;
       head = head + 1 === count ? 0 : head + 1;
       length -= 1;
       queued[at] = 0;
       const atS = times[at] ?? 0;
-      let own = 0;
-      let extra = added;
-      for (const fixed = out[at] ?? none; ; ) {
+      const fixed = out[at] ?? none;
+      let next = first[at] ?? -1;
+      for (let own = 0; own < fixed.length || next >= 0; ) {
         let edge: Edge;
         if (own < fixed.length) {
           edge = fixed[own] ?? nowhere;
           own += 1;
         } else {
-          while (extra !== undefined && extra.from !== at) extra = extra.before;
-          if (extra === undefined) break;
-          edge = extra;
-          extra = extra.before;
+          edge = extra[next] ?? nowhere;
+          next = after[next] ?? -1;
         }
         const dueS = atS + edge.least;
         const { to } = edge;
         if ((times[to] ?? 0) >= dueS) continue;
-        if (dueS >= wantedBefore) return false;
+        if (dueS + (tail[to] ?? 0) >= wantedBefore) return false;
         times[to] = dueS;
         if (queued[to] === 1) continue;
         // A moment is moved so often only on a way that leads back to itself, later each time.
         if ((visits[to] ?? 0) > count) return false;
         visits[to] = (visits[to] ?? 0) + 1;
         queued[to] = 1;
-        queue[tail] = to;
-        tail = tail + 1 === count ? 0 : tail + 1;
+        queue[foot] = to;
+        foot = foot + 1 === count ? 0 : foot + 1;
         length += 1;
       }
     }
@@ -133,22 +143,22 @@ export function apartSearch(problem: ApartProblem): ApartAnswer {
       const span = clash(toS - fromS);
       if (span !== undefined) [firstS, pairOf, spanOf] = [atS, pair, span];
     }
-    let first: readonly [Edge, Edge] | undefined;
+    let torn: readonly [Edge, Edge] | undefined;
     for (const choice of either) {
       const [one, other] = choice;
       if (holds(times, one) || holds(times, other)) continue;
       const atS = Math.max(times[one.to] ?? 0, times[other.to] ?? 0);
-      if (atS < firstS) [firstS, first] = [atS, choice];
+      if (atS < firstS) [firstS, torn] = [atS, choice];
     }
-    if (first === undefined && pairOf !== undefined && spanOf !== undefined) {
+    if (torn === undefined && pairOf !== undefined && spanOf !== undefined) {
       const { from, to } = pairOf;
       const [low, high] = spanOf;
-      first = [
+      torn = [
         { from, to, least: high + 1 },
         { from: to, to: from, least: 1 - low },
       ];
     }
-    return first && { either: first, atS: firstS };
+    return torn && { either: torn, atS: firstS };
   }
 
   const times = new Float64Array(count);
@@ -166,6 +176,23 @@ export function apartSearch(problem: ApartProblem): ApartAnswer {
     consider(branch.times, other.from, { ...other, before: branch.added });
   }
   return { times: best, proven: true, looked };
+}
+
+/** How much later than each moment the end must be at least; 0 where it need not be later. */
+function tailsOf(count: number, edges: readonly Edge[], end: number): Float64Array {
+  const tail = new Float64Array(count).fill(-Infinity);
+  tail[end] = 0;
+  let moved = true;
+  for (let round = 0; moved && round < count; round += 1) {
+    moved = false;
+    for (const { from, to, least } of edges) {
+      const needed = (tail[to] ?? 0) + least;
+      if (needed <= (tail[from] ?? 0)) continue;
+      tail[from] = needed;
+      moved = true;
+    }
+  }
+  return tail.map((each) => Math.max(0, each));
 }
 
 function holds(times: Float64Array, { from, to, least }: Edge): boolean {

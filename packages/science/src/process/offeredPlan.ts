@@ -19,6 +19,8 @@ export interface OfferedPlanInput {
   readonly sheets?: number;
   /** How long the hands are busy with one move. */
   readonly handS?: number;
+  /** So many branches are looked at before the best so far has to do. */
+  readonly branches?: number;
 }
 
 /** `even`: one spacing for all; `earliest`: each as early as it fits; `spaced`: other spacings; `waiting`: some sheets wait where they may. */
@@ -58,7 +60,12 @@ const looksForSpacings = 1_000_000;
  * @source hoist-scheduling: no-wait and time-window problems of one hoist (second hand)
  * @example offeredPlan({ steps: [{ timeS: 120 }, { timeS: 30, mayWaitUpToS: 30 }, { timeS: 90 }], sheets: 2 }).endS // 368
  */
-export function offeredPlan({ steps, sheets = 1, handS = 8 }: OfferedPlanInput): OfferedPlan {
+export function offeredPlan({
+  steps,
+  sheets = 1,
+  handS = 8,
+  branches = branchesForFew,
+}: OfferedPlanInput): OfferedPlan {
   requireLine(steps, sheets, handS);
   const { intervalS, oneSheetS } = leastInterval({ steps, handS });
   const earliest = earliestStarts({ steps, sheets, handS });
@@ -70,7 +77,7 @@ export function offeredPlan({ steps, sheets = 1, handS = 8 }: OfferedPlanInput):
       : { kind: "earliest", endS: earliest.endS, movesS: withoutWaiting(steps, earliest.startsS), proven: false };
   if (sheets === 1) return simple;
   const waits = steps.some(({ mayWaitUpToS = 0 }) => mayWaitUpToS > 0);
-  if (sheets <= fewSheets) return ofFew(steps, sheets, handS, simple, waits);
+  if (sheets <= fewSheets) return ofFew(steps, sheets, handS, simple, waits, branches);
   if (!waits || sheets > manySheets) return simple;
   return [evenWaiting(steps, sheets, handS, simple.endS), oneByOne(steps, sheets, handS)].reduce<OfferedPlan>(
     (best, movesS) => {
@@ -108,22 +115,29 @@ function ofFew(
   handS: number,
   simple: OfferedPlan,
   waits: boolean,
+  branches: number,
 ): OfferedPlan {
-  const spaced = spacedStarts(steps, sheets, handS, simple.endS);
+  const spaced = spacedStarts(steps, sheets, handS, simple.endS, branches);
   const movesS = spaced.startsS && withoutWaiting(steps, spaced.startsS);
   const still: OfferedPlan =
     movesS === undefined
       ? { ...simple, proven: spaced.proven }
       : { kind: "spaced", endS: movesS.at(-1)?.at(-1) ?? simple.endS, movesS, proven: spaced.proven };
   if (!waits) return still;
-  const waiting = withWaiting(steps, sheets, handS, still.endS);
+  const waiting = withWaiting(steps, sheets, handS, still.endS, branches);
   if (waiting.movesS === undefined) return { ...still, proven: waiting.proven };
   const endS = waiting.movesS.at(-1)?.at(-1) ?? still.endS;
   return { kind: "waiting", endS, movesS: waiting.movesS, proven: waiting.proven };
 }
 
 /** The best starts where nothing waits: a moment for each sheet. */
-function spacedStarts(steps: readonly WaitingTrayStep[], sheets: number, handS: number, endS: number) {
+function spacedStarts(
+  steps: readonly WaitingTrayStep[],
+  sheets: number,
+  handS: number,
+  endS: number,
+  branches: number,
+) {
   const oneSheetS = movesOf(steps).at(-1) ?? 0;
   const clashes = clashesOf(steps, handS);
   const places = placesOf(steps);
@@ -146,13 +160,13 @@ function spacedStarts(steps: readonly WaitingTrayStep[], sheets: number, handS: 
     either: [],
     end: sheets - 1,
     before: endS - oneSheetS,
-    branches: branchesForFew,
+    branches,
   });
   return { startsS: times && [...times], proven };
 }
 
 /** The best moves where some steps may wait: a moment for each move of each sheet. */
-function withWaiting(steps: readonly WaitingTrayStep[], sheets: number, handS: number, endS: number) {
+function withWaiting(steps: readonly WaitingTrayStep[], sheets: number, handS: number, endS: number, branches: number) {
   const moves = steps.length + 1;
   const at = (sheet: number, move: number) => sheet * moves + move;
   const edges: Edge[] = [];
@@ -194,7 +208,7 @@ function withWaiting(steps: readonly WaitingTrayStep[], sheets: number, handS: n
     either,
     end: count - 1,
     before: endS,
-    branches: Math.min(branchesForFew, Math.ceil(looksForFew / Math.max(1, pairs.length))),
+    branches: Math.min(branches, Math.ceil(looksForFew / Math.max(1, pairs.length))),
   });
   const movesS =
     times && Array.from({ length: sheets }, (_, sheet) => [...times.slice(at(sheet, 0), at(sheet, moves))]);
