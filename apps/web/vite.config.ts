@@ -25,8 +25,14 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: "first", tags: ["$initial"], priority: 2 },
-            // What all but a few screens share: a lower count makes fewer files, and every screen heavier than its ceiling.
-            { name: "rooms", minShareCount: 19, priority: 1 },
+            // What most screens show and say, as one file: without its own dependencies, which only some of them need.
+            {
+              name: "rooms",
+              test: /node_modules|science.src.(errors|notation)|web.src.(kit|look|devices)/,
+              minShareCount: 22,
+              includeDependenciesRecursively: false,
+              priority: 1,
+            },
           ],
         },
       },

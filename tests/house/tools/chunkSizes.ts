@@ -7,13 +7,14 @@ interface Chunk {
   readonly isEntry?: boolean;
   readonly isDynamicEntry?: boolean;
   readonly imports?: readonly string[];
+  readonly dynamicImports?: readonly string[];
   readonly css?: readonly string[];
 }
 
 export interface ChunkSizes {
   /** Page, entry with its static imports, style sheets; faces not counted. kB = 1000 bytes, gzip -9. */
   readonly firstLoadKb: number;
-  /** What each screen of a room adds to the first load. */
+  /** What each screen of a room adds to the first load, and each part of a screen to that screen. */
   readonly rooms: readonly { readonly room: string; readonly kb: number }[];
   /** The faces as they are: they do not pack. */
   readonly faces: readonly { readonly file: string; readonly kb: number }[];
@@ -38,9 +39,18 @@ export function chunkSizes({ dist }: { readonly dist: string }): ChunkSizes {
 
   const first = filesOf("index.html");
   const rooms = Object.keys(manifest).filter((key) => manifest[key]?.isDynamicEntry && key.startsWith("src/rooms/"));
+  // A part that only one screen fetches comes after that screen: what it adds is what is not there by then.
+  const screenOf = (part: string): Set<string> | undefined => {
+    const askers = Object.keys(manifest).filter((key) => manifest[key]?.dynamicImports?.includes(part));
+    const [screen] = askers;
+    return askers.length === 1 && screen?.startsWith("src/rooms/") ? filesOf(screen) : undefined;
+  };
   return {
     firstLoadKb: kb(["index.html", "first-light.js", ...first]),
-    rooms: rooms.map((room) => ({ room, kb: kb([...filesOf(room)].filter((file) => !first.has(file))) })),
+    rooms: rooms.map((room) => {
+      const there = new Set([...first, ...(screenOf(room) ?? [])]);
+      return { room, kb: kb([...filesOf(room)].filter((file) => !there.has(file))) };
+    }),
     faces: Object.values(manifest)
       .filter(({ file }) => file.endsWith(".woff2"))
       .map(({ file }) => ({ file, kb: bytes(file).length / 1000 })),

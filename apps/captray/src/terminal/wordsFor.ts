@@ -1,4 +1,4 @@
-import { type Message, messageOf } from "@captray/science/errors";
+import { furtherMessageOf, type Message } from "@captray/science/errors";
 import type { Fault } from "../declare/fault.ts";
 
 type Facts = Fault["facts"];
@@ -7,7 +7,7 @@ type Facts = Fault["facts"];
 export function wordsFor({ code, pointer, facts }: Fault): Message {
   const words = Object.hasOwn(shellWords, code) ? shellWords[code] : undefined;
   if (words !== undefined) return words(facts);
-  return messageOf({ code, facts, key: keyOf(pointer, facts) });
+  return furtherMessageOf({ code, facts, key: keyOf(pointer, facts) });
 }
 
 /** The name to speak of: the last of the pointer that is no index. */

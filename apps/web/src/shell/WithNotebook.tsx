@@ -58,7 +58,7 @@ function Demo() {
 }
 
 async function openDemo(): Promise<void> {
-  const { fillDemo } = await import("@captray/notebook/starters");
+  const { fillDemo } = await import("@captray/notebook/starters/demo");
   await enterDemo({ fill: (notebook) => fillDemo({ notebook }) });
 }
 

@@ -12,7 +12,7 @@ import {
   type StrengthBasis,
   type Substance,
 } from "@captray/science/chemistry";
-import { messageOf, OutOfDomain } from "@captray/science/errors";
+import { furtherMessageOf, OutOfDomain } from "@captray/science/errors";
 import type { StockKind } from "../records/index.ts";
 import { mixingSteps } from "./mixingSteps.ts";
 import type { Mixing, MixingAsked, MixingPour, MixingReading, StockAsked, Wanted } from "./mixingTypes.ts";
@@ -176,7 +176,7 @@ function mixed({ asked, kinds, stock }: PartAsked, way: MixInput, part: BathPart
   } catch (fault) {
     if (!(fault instanceof OutOfDomain)) throw fault;
     const { code, facts, key } = fault;
-    const { message, hint } = messageOf({ code, facts, key });
+    const { message, hint } = furtherMessageOf({ code, facts, key });
     return { kind: "refused", what: stock.what, code, message, way: hint };
   }
 }

@@ -1,4 +1,4 @@
-import { messageOf } from "@captray/science/errors";
+import { furtherMessageOf } from "@captray/science/errors";
 import { type RecipeFinding, recipeNonsense } from "@captray/science/process";
 import type { Recipe } from "../records/index.ts";
 import { processRecipeOf, type RecipeAsked } from "./processRecipeOf.ts";
@@ -27,7 +27,7 @@ export function recipeFindingsOf({ recipe }: RecipeFindingsInput): readonly Reci
       code,
       weight,
       ...(stepId !== undefined && { stepId }),
-      ...messageOf({ code, facts, key: "" }),
+      ...furtherMessageOf({ code, facts, key: "" }),
       known: knowingly.some((one) => one.code === code && one.stepId === stepId),
     };
   });

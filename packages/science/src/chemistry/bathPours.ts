@@ -1,4 +1,4 @@
-import { messageOf, OutOfDomain, requirePositive } from "../errors/index.ts";
+import { furtherMessageOf, OutOfDomain, requirePositive } from "../errors/index.ts";
 import { amountWords } from "./amountWords.ts";
 import { cautionsFor, type Held, type ShownCaution } from "./cautionsFor.ts";
 import type { Substance } from "./cautionTypes.ts";
@@ -113,7 +113,7 @@ export function bathPours({ volumeMl, parts, beside }: BathPoursInput): BathPour
   } catch (fault) {
     if (!(fault instanceof OutOfDomain)) throw fault;
     const { code, facts, key } = fault;
-    const { message, hint } = messageOf({ code, facts, key });
+    const { message, hint } = furtherMessageOf({ code, facts, key });
     const place = /^parts\/(\d+)/.exec(key)?.[1];
     return { kind: "refused", code, message, way: hint, part: place === undefined ? null : Number(place) };
   }

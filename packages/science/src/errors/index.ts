@@ -1,3 +1,4 @@
+export { furtherMessageOf } from "./furtherWords.ts";
 export type {
   ApertureFacts,
   ColourOfLightFacts,

@@ -47,6 +47,11 @@ export const measureSentences: Readonly<Record<string, (said: Said) => Message>>
     message: "With these figures the page would light itself without end, or take light away.",
     hint: "Look whether the white and the black mask were changed over; the gain of a scanner lies between 0.03 and 0.15.",
   }),
+  printsNotAligned: () => ({
+    message:
+      "Nothing says for certain where the first print lies in this one: it may show another scene, or too little of it.",
+    hint: "Tap four places that both prints show, far apart, best near the corners; or lay the areas by hand.",
+  }),
   pointsNearlyOnALine: () => ({
     message: "The points lie nearly on one line: they do not say how the picture is turned.",
     hint: "Take points far apart, best near the four corners of the print.",

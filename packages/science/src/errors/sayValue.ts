@@ -90,3 +90,13 @@ function exactly([key, value]: readonly [string, unknown], lengthUnit: "mm" | "i
   if (!/Mm$/.test(last)) return String(value);
   return lengthUnit === "mm" ? `${value} mm` : `${value / 25.4} in`;
 }
+
+/** A fact that is a number to be said. */
+export function isCount(fact: unknown): fact is number {
+  return typeof fact === "number" && Number.isFinite(fact);
+}
+
+/** A fact that is a text. */
+export function textOf(fact: unknown): string | undefined {
+  return typeof fact === "string" ? fact : undefined;
+}

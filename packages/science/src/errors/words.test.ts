@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { expect, test, vi } from "vitest";
-import { messageOf } from "./words.ts";
+import { furtherMessageOf as messageOf } from "./furtherWords.ts";
 
 // Ten thousand runs take a second; a machine with other work must not fail for that.
 vi.setConfig({ testTimeout: 60_000 });

@@ -1,8 +1,6 @@
-import { measureSentences } from "./measureSentences.ts";
 import { listName, nameOf } from "./nameOf.ts";
 import type { Facts } from "./outOfDomain.ts";
-import { recipeSentences } from "./recipeSentences.ts";
-import { listed, pairOf, quoted, sayValue } from "./sayValue.ts";
+import { isCount, listed, pairOf, quoted, sayValue, textOf } from "./sayValue.ts";
 
 export interface MessageInput {
   readonly code: string;
@@ -11,6 +9,8 @@ export interface MessageInput {
   readonly key: string;
   /** What lengths are told in. */
   readonly lengthUnit?: "mm" | "inch";
+  /** Sentences of a room that knows more codes than all do. */
+  readonly also?: Sentences;
 }
 
 export interface Message {
@@ -30,13 +30,13 @@ export interface Message {
  * @source none: words of the trade (common practice)
  * @example messageOf({ code: "travelNegative", facts: { travelMm: -3 }, key: "travelMm" }).message // "The travel of the bellows is −3 mm, behind the place of infinity."
  */
-export function messageOf({ code, facts, key, lengthUnit = "mm" }: MessageInput): Message {
-  const words = Object.hasOwn(WORDS, code) ? WORDS[code] : undefined;
+export function messageOf({ code, facts, key, lengthUnit = "mm", also = {} }: MessageInput): Message {
+  const words = Object.hasOwn(WORDS, code) ? WORDS[code] : Object.hasOwn(also, code) ? also[code] : undefined;
   return words === undefined ? generalWords(speech(facts, key, lengthUnit)) : words(speech(facts, key, lengthUnit));
 }
 
 /** What the sentences of the table are made with. */
-interface Speech {
+export interface Speech {
   readonly facts: Facts;
   /** The name of the key at fault with the article: the extension. */
   readonly it: string;
@@ -73,9 +73,10 @@ function speech(facts: Facts, key: string, lengthUnit: "mm" | "inch"): Speech {
   };
 }
 
-const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
-  ...recipeSentences,
-  ...measureSentences,
+/** A table from code to sentence. */
+export type Sentences = Readonly<Record<string, (speech: Speech) => Message>>;
+
+const WORDS: Sentences = {
   // Reading and keys.
   notJson: () => ({
     message: "The input is not a JSON document.",
@@ -160,12 +161,6 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
   tooFew: ({ facts, key }) => ({
     message: `There are too few ${listName(key) || "values"}${isCount(facts.least) ? `: at least ${facts.least} are needed` : ""}.`,
     hint: "Add what was left out.",
-  }),
-
-  // The trays.
-  handTooSlow: ({ value }) => ({
-    message: `One move takes ${value("handS") || "longer than ten minutes"}: no line of trays can be planned with that.`,
-    hint: "Give the seconds the hands need to lift a sheet, let it drain and lay it into the next tray: about 8.",
   }),
 
   // Files and notebooks.
@@ -266,32 +261,6 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
       ? `Place one of the areas read: ${listed(facts.areas)}.`
       : "Place one of the areas that were read, or read this one.",
   }),
-  unknownSheet: ({ facts }) => ({
-    message: `No sheet is named ${typeof facts.sheet === "string" ? quoted(facts.sheet) : "so"}.`,
-    hint: Array.isArray(facts.sheets)
-      ? `Give the patch to one of the sheets listed: ${listed(facts.sheets)}.`
-      : "Give the patch to one of the sheets listed, or list its sheet.",
-  }),
-  wetAndDryMixed: () => ({
-    message: "Patches measured wet stand beside patches measured dry.",
-    hint: "Wet paper is darker: learn from the dry ones, or from the wet ones, never from both at once.",
-  }),
-  papersMixed: ({ facts }) => ({
-    message: `The patches are of more than one paper${typeof facts.paper === "string" && typeof facts.first === "string" ? `: ${listed([facts.first, facts.paper])}` : ""}.`,
-    hint: "Learn each paper from its own prints.",
-  }),
-  processesMixed: () => ({
-    message: "Negatives stand beside direct positives.",
-    hint: "Learn each process from its own sheets, and compare what was learnt.",
-  }),
-  notAReversal: () => ({
-    message: "This is asked of direct positives, and the sheets are negatives.",
-    hint: "Give sheets of a reversal process; the densities of a negative are read with fit.",
-  }),
-  moreFaultsThanSheets: ({ value }) => ({
-    message: `More sheets have the fault${value("faults") === "" || value("sheets") === "" ? " than there are" : ` (${value("faults")}) than there are (${value("sheets")})`}.`,
-    hint: "Count each sheet once, however often the fault comes on it.",
-  }),
   mixedIncidentAndReflected: () => ({
     message: "Readings of the light on the subject and of the light from it cannot be averaged.",
     hint: "Place one named area, or keep readings of one kind.",
@@ -339,62 +308,6 @@ const WORDS: Readonly<Record<string, (speech: Speech) => Message>> = {
   toneOutOfReach: ({ value }) => ({
     message: `This paper in these baths does not print${value("density") === "" ? " that density" : ` a density of ${value("density")}`}${value("lightest") === "" || value("darkest") === "" ? "" : `: its tones lie between ${value("lightest")} and ${value("darkest")}`}.`,
     hint: "Ask for a tone between these two, or change the baths: a round of bleach more makes lighter whites.",
-  }),
-
-  // Mixing.
-  strengthOutOfRange: ({ given, facts }) => {
-    const what = textOf(facts.what);
-    return what === undefined
-      ? {
-          message: `The strength${given === "" ? "" : ` is ${given}; it`} must be from 0 to that of peroxide of 50 % w/w, beyond which nothing is mixed here.`,
-          hint: "Look what the label says the figure is; buy weaker peroxide: 3 to 12 % does all that a bleach needs.",
-        }
-      : {
-          message: `The strength${given === "" ? "" : ` is ${given}; it`} is more than a litre can hold of ${what}.`,
-          hint: "Look what the label says the figure is, and whether a digit slipped in.",
-        };
-  },
-  targetStrongerThanStock: ({ value }) => ({
-    message: `The bath wanted${value("target") === "" ? "" : ` (${value("target")})`} is stronger than the stock${value("stock") === "" ? "" : ` (${value("stock")})`}; water cannot do that.`,
-    hint: "Ask for a weaker bath, and for more rounds of bleach rather than more strength; look what each figure means.",
-  }),
-  targetOutsideStrengths: ({ given }) => ({
-    message: `The strength wanted${given === "" ? "" : ` (${given})`} does not lie between two different strengths to mix.`,
-    hint: "Ask for one between the two; water counts as a strength of 0.",
-  }),
-  notTheSameSalt: ({ value }) => ({
-    message: `${value("from") === "" ? "What the recipe names" : value("from")} and ${value("to") === "" ? "what is in the jar" : value("to")} are not one salt with different crystal water.`,
-    hint: "Write both as salt and water, like Na2SO3 and Na2SO3.7H2O; another salt needs another recipe.",
-  }),
-
-  ratioAmbiguous: ({ facts }) => ({
-    message: `${typeof facts.text === "string" ? quoted(facts.text) : "Such a ratio"} is read in two ways: one part with so many, or one part in so many.`,
-    hint: Array.isArray(facts.readings)
-      ? `Look at the recipe and write it with a plus: ${facts.readings.map(String).join("; ")}.`
-      : "Look at the recipe and write it with a plus, like 1+4.",
-  }),
-  basisMissing: ({ given, facts }) => ({
-    message: `The strength${given === "" ? "" : ` of ${given}`} does not say what it is a part of; above 6 % that makes a difference.`,
-    hint:
-      Array.isArray(facts.readings) && facts.readings.length > 0
-        ? `Look at the label and give the basis: ${facts.readings.map(String).join("; ")}.`
-        : "Look at the label and give the basis: percentWv is grams in 100 mL, percentWw grams in 100 g.",
-  }),
-  densityUnknown: ({ facts }) => ({
-    message: `The density of ${textOf(facts.what) ?? "this solution"} is not known here, so grams in 100 g cannot be turned into grams in 100 mL.`,
-    hint: "Give the strength as percentWv or gramsPerL; the label or the safety data sheet has the density.",
-  }),
-  mixRefused: ({ facts }) => ({
-    message: textOf(facts.reason) ?? "These two must not come together.",
-    hint: textOf(facts.way) ?? "Keep them apart, and read both safety data sheets.",
-  }),
-  carryOverTooLarge: ({ bracket }) => ({
-    message: `A sheet cannot bring along${bracket("carryMl")} as much as the whole bath holds${bracket("volumeMl")}.`,
-    hint: "Weigh a drained wet sheet and a dry one: the difference in grams is the liquid in mL.",
-  }),
-  shareOutOfRange: ({ It, given, facts }) => ({
-    message: `${It}${given === "" ? "" : ` is ${given}; it`} must lie ${isCount(facts.above) ? "between" : "from"} 0 ${isCount(facts.above) ? "and" : "to"} 1.`,
-    hint: "A share is a part of the whole: 0.05 for five in a hundred, not 5.",
   }),
 
   // Light.
@@ -520,14 +433,6 @@ function generalWords({ it, given }: Speech): Message {
     message: `With ${it}${given === "" ? "" : ` at ${given}`} this cannot be worked out.`,
     hint: "Check this value and those it goes with.",
   };
-}
-
-function isCount(fact: unknown): fact is number {
-  return typeof fact === "number" && Number.isFinite(fact);
-}
-
-function textOf(fact: unknown): string | undefined {
-  return typeof fact === "string" ? fact : undefined;
 }
 
 function lastOf(path: string): string {

@@ -29,7 +29,7 @@ export type RecipeFindingCode =
   | "developmentMayWait"
   | "drainLongerThanStep";
 
-/** One thing that is wrong with a recipe. Its sentence is `messageOf({ code, facts, key: "" })`. */
+/** One thing that is wrong with a recipe. Its sentence is `furtherMessageOf({ code, facts, key: "" })`. */
 export interface RecipeFinding {
   readonly code: RecipeFindingCode;
   /** `impossible`: it cannot be run; `nonsense`: refused until a knowing person goes on; `doubtful`: said, and it goes on. */

@@ -1,4 +1,4 @@
-import { messageOf } from "@captray/science/errors";
+import { furtherMessageOf } from "@captray/science/errors";
 import { Button } from "../../../kit/Button.tsx";
 import { Choice } from "../../../kit/Choice.tsx";
 import { Cautions } from "../../../kit/cautions/Cautions.tsx";
@@ -213,7 +213,7 @@ function Timetable({ ready }: { readonly ready: Ready }) {
   const { timetable } = ready.view;
   if (timetable === undefined) return null;
   if (timetable.kind === "refused") {
-    const { message, hint } = messageOf({
+    const { message, hint } = furtherMessageOf({
       code: timetable.fault.code,
       facts: timetable.fault.facts,
       key: timetable.fault.key,
