@@ -131,6 +131,15 @@ function What({ test }: { readonly test: Test }) {
         </NothingYet>
       )}
       <Choice
+        label="Developed as"
+        value={test.result ?? "negative"}
+        onChoose={(result) => set({ result }, "How the light test is developed")}
+        options={[
+          { value: "negative", name: "paper negative", detail: "light darkens it: the surest" },
+          { value: "positive", name: "direct positive", detail: "light costs black" },
+        ]}
+      />
+      <Choice
         label="Light for"
         value={planOfTest(test)}
         onChoose={(value) => {
@@ -182,11 +191,18 @@ function Give({ test }: { readonly test: Test }) {
           each call the card moves down over the next band, at the last the light is off.
         </li>
         <li>Dark. Card over the left half and the strip: the same grey on the right.</li>
-        <li>Develop, stop and fix without any light, as a negative. Look at it dry, in good light.</li>
+        <li>
+          {test.result === "positive"
+            ? "Through all its baths without any light until the bleach is done. Look at it dry, in good light."
+            : "Develop, stop and fix without any light. Look at it dry, in good light."}
+        </li>
       </ol>
-      <p className="say soft">
-        For a direct positive make another sheet through all its baths: there light costs black, best seen on the strip.
-      </p>
+      {test.result !== "positive" && (
+        <p className="say soft">
+          For direct positives make another sheet through all their baths: there light costs black, best seen on the
+          strip.
+        </p>
+      )}
       <Caution stuff="Mains and wet hands:">
         dry hands at switch and plug; lamp, lead and switch out of reach of trays and taps, on a circuit with a
         residual-current breaker. Local rules for electrical work come first.
