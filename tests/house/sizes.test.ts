@@ -8,7 +8,8 @@ import { type ChunkSizes, chunkSizes } from "./tools/chunkSizes.ts";
 
 // Ceilings of our own; raising one is done in the commit that needs it, with the reason. kB = 1000 bytes, gzip -9.
 const firstLoadKb = 150;
-const roomKb = 60;
+// 64 from 60: with the Trays the fields and the sentences all screens share grew by 4 kB; the scene's page is the heaviest.
+const roomKb = 64;
 const facesKb = 56;
 
 const root = fileURLToPath(new URL("../..", import.meta.url));
