@@ -8,7 +8,7 @@ const kinds = ["image", "black", "fogged", "base", "baseProcessed", "bleachOnly"
 export const patchKind = preset("image", word(kinds, "How the patch was treated."));
 export const controlKind = word(["black", "fogged", "base", "baseProcessed", "bleachOnly"], "Kind of control patch.");
 
-export const meanLogExposure = optional(
+const meanLogExposure = optional(
   number("log10 lx·s", "Mean image exposure of the frame, which flare comes from. Default: that of its image patches."),
 );
 

@@ -318,7 +318,7 @@ describe("prints that do not suit", () => {
           }
         },
       ),
-      { seed: 20261125, numRuns: 200 },
+      { seed: 20261125, numRuns: 120 },
     );
   }, 60_000);
 });

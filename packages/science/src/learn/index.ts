@@ -29,6 +29,7 @@ export type {
   FitWarning,
   SheetSettings,
 } from "./fitTypes.ts";
+export { type LearningKind, type LearningWords, type LearningWordsInput, learningWords } from "./learningWords.ts";
 export { nextSheet } from "./nextSheet.ts";
 export type {
   CandidateInput,
@@ -43,4 +44,5 @@ export type {
   TestKind,
 } from "./nextTypes.ts";
 export { type PairsNeededInput, pairsNeeded } from "./pairsNeeded.ts";
+export { type PriorsForNewBoxInput, priorsForNewBox } from "./priorsForNewBox.ts";
 export { type RunsTest, type RunsTestInput, runsTest } from "./runsTest.ts";

@@ -26,7 +26,7 @@ export interface Treatment {
   readonly u2: number;
 }
 
-export const [IMAGE, BLACK, FOGGED, BASE, BASE_PROCESSED, BLEACH_ONLY] = [0, 1, 2, 3, 4, 5] as const;
+export const [IMAGE, BLACK, BASE, BASE_PROCESSED, BLEACH_ONLY] = [0, 1, 3, 4, 5] as const;
 const KINDS: readonly PatchKind[] = ["image", "black", "fogged", "base", "baseProcessed", "bleachOnly"];
 
 /** Patches as flat lists. */

@@ -159,7 +159,7 @@ export function optimumFrom(campaign: Campaign, start: Float64Array, degrees = n
 }
 
 /** What is made least: Student-t scatter of the patches, and how far the parameters and offsets are from what was believed. */
-export function objectiveOf(
+function objectiveOf(
   { laid, density, sigma, mean, sd }: Campaign,
   z: Float64Array,
   printed: PrintRows,
