@@ -66,7 +66,7 @@ export function answerWords(
     : `Nothing was seen in ${limitWords(longestS)}; longer was not tried.`;
   return {
     head: `Safe for ${safe} ${at}`,
-    say: `${limit} Stay within ${limitWords(adviseS)} for each sheet, before and after the exposure together, until the stop (${ground}). No light is safe for ever: test again when bulb, filter or paper change.`,
+    say: `${limit} Stay within ${limitWords(adviseS)} for each sheet, before and after the exposure together, until the stop (${ground}). No light is safe for ever: test again when ${test.light === "screen" ? "screen, brightness" : "bulb, filter"} or paper change.`,
   };
 }
 
