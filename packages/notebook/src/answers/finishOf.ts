@@ -1,5 +1,5 @@
 import type { Held } from "@captray/science/chemistry";
-import type { Bath, RecordId, Run } from "../records/index.ts";
+import type { Bath, BathSubstance, RecordId, Run } from "../records/index.ts";
 
 /** The baths of a run, and what is left to do with them. */
 export interface FinishOf {
@@ -14,7 +14,7 @@ export interface FinishOf {
 }
 
 interface Holds {
-  readonly holds?: readonly { readonly what: string; readonly percentWv?: number | undefined }[] | undefined;
+  readonly holds?: readonly { readonly what: BathSubstance; readonly percentWv?: number | undefined }[] | undefined;
 }
 
 /** What stands on the bench when a run is over, and what was poured for it. */
