@@ -12,6 +12,7 @@ export function runInHand({
 }): (RunInHand & { readonly gaps: readonly RunGap[] }) | undefined {
   const of = runOf({ run, sinceStartMs });
   if (of.kind === "unreadable") return undefined;
+  const [clash] = of.clashes;
   return {
     recipeName: nameOf(run),
     lanes: of.lanes.map(({ id, code, steps, plannedStartS, state }) => ({
@@ -22,6 +23,12 @@ export function runInHand({
       state,
     })),
     order: of.moves.map(({ laneId }) => laneId),
+    clash: clash && {
+      atS: clash.atS,
+      firstId: clash.first.laneId,
+      loserId: clash.loser.laneId,
+      step: clash.loser.step,
+    },
     nowS: of.nowS,
     gaps: of.gaps,
   };

@@ -20,6 +20,10 @@ export interface RunInHand {
   readonly lanes: readonly LaneInHand[];
   /** Lanes in the order in which the hands will move them; the first is the one next move. */
   readonly order: readonly string[];
+  /** Two moves to come for one pair of hands: who has to wait is named beforehand. */
+  readonly clash?:
+    | { readonly atS: number; readonly firstId: string; readonly loserId: string; readonly step: string }
+    | undefined;
   /** Since the run was started. */
   readonly nowS: number;
 }

@@ -74,6 +74,15 @@ describe("the one next move", () => {
   });
 });
 
+test("two moves for one pair of hands: who waits is named beforehand", () => {
+  // W31 leaves the rinse at 210 s, W32 the first developer at 213 s; a move takes 8 s, and the developer goes first.
+  const lanes = [
+    laneAt(positive, ["W31"], toPeroxide.slice(0, 3), 160),
+    laneAt(positive, ["W32"], [[93, "start"]], 160),
+  ];
+  expect(viewOf(lanes, 160).lines).toContain("In 0:50 two moves: W32 first, W31 waits in the rinse.");
+});
+
 describe("the end of a bleach round", () => {
   const inRinse: Presses = [...toPeroxide, [360, "next"]];
 

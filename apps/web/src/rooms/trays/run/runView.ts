@@ -196,6 +196,7 @@ function linesOf({
     const when = due - nowS > 1 ? `${isIn ? "in" : "after"} ${trayTime(due - nowS)}` : "now";
     lines.push(`${codesWords(other.codes)} ${what} ${when}.`);
   }
+  lines.push(...clashLines(run));
   const washing = lanes.filter(
     (lane) => lane !== other && lane !== next && lane.state.stay && lane.steps[lane.state.stay.at]?.does === "wash",
   );
@@ -206,6 +207,16 @@ function linesOf({
     lines.push(`Wash: ${each.join(", ")}.`);
   }
   return lines;
+}
+
+/** So long before two moves fall together it is told who waits. */
+const toldBeforeS = 120;
+
+function clashLines({ lanes, clash, nowS }: RunInHand): readonly string[] {
+  if (clash === undefined || clash.atS - nowS > toldBeforeS) return [];
+  const codesOf = (laneId: string) => codesWords(lanes.find(({ id }) => id === laneId)?.codes ?? []);
+  const when = clash.atS - nowS > 1 ? `In ${trayTime(clash.atS - nowS)} two moves` : "Two moves at once";
+  return [`${when}: ${codesOf(clash.firstId)} first, ${codesOf(clash.loserId)} waits in ${theBath(clash.step)}.`];
 }
 
 /** The last bath of a round that ends by eye. */

@@ -84,6 +84,8 @@ export type AskedLane = LaneInHand & {
 
 /** The page of these lanes, in the order the engine has the hands move them. */
 export function viewOf(lanes: readonly AskedLane[], nowS: number, recipeName = "recipe 4"): RunView {
-  const { moves } = runLanes({ lanes: lanes.map(({ asked }) => asked), nowS });
-  return runView({ recipeName, lanes, order: moves.map(({ laneId }) => laneId), nowS });
+  const { moves, clashes } = runLanes({ lanes: lanes.map(({ asked }) => asked), nowS });
+  const [one] = clashes;
+  const clash = one && { atS: one.atS, firstId: one.first.laneId, loserId: one.loser.laneId, step: one.loser.step };
+  return runView({ recipeName, lanes, order: moves.map(({ laneId }) => laneId), clash, nowS });
 }
