@@ -6,6 +6,8 @@ import { type RunGoingOn, runOf } from "./runOf.ts";
 import { sheetInRun } from "./sheetInRun.ts";
 import { idNumber, recordOf } from "./testing.ts";
 
+const fixed = { seed: 20261125 };
+
 const round = { id: "round", min: 1, max: 3, until: "noDarkSilver" } as const;
 const positive: ProcessRecipe = {
   kind: "positive",
@@ -235,7 +237,7 @@ describe("gone and restored", () => {
         const looked = at(runFrom(said), nowS + 60);
         expect(at(runFrom(said), nowS + 60)).toEqual(looked);
       }),
-      { numRuns: 30 },
+      { ...fixed, numRuns: 30 },
     );
   });
 });

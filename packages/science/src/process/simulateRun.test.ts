@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { furtherMessageOf } from "../errors/furtherWords.ts";
 import { OutOfDomain } from "../errors/outOfDomain.ts";
-import { messageOf } from "../errors/words.ts";
 import type { ProcessRecipe, ProcessStep } from "./processTypes.ts";
 import { type SimulatedPress, simulateRun } from "./simulateRun.ts";
+
+const fixed = { seed: 20261125 };
 
 const negative: ProcessRecipe = {
   kind: "negative",
@@ -180,7 +182,7 @@ describe("what is refused", () => {
       return undefined;
     } catch (error) {
       if (!(error instanceof OutOfDomain)) throw error;
-      const { message, hint } = messageOf({ code: error.code, facts: error.facts, key: error.key });
+      const { message, hint } = furtherMessageOf({ code: error.code, facts: error.facts, key: error.key });
       expect(`${message} ${hint}`).not.toMatch(/NaN|Infinity|undefined/);
       return [error.code, error.key];
     }
@@ -282,6 +284,7 @@ describe("whatever is pressed", () => {
           if (actualS !== null && bathC === null) expect(effectiveS).toBeCloseTo(actualS, 9);
         }
       }),
+      fixed,
     );
   });
 
@@ -291,6 +294,7 @@ describe("whatever is pressed", () => {
         const { cues } = simulateRun({ recipe, events: risen(list), untilS: 1e5 });
         for (const [index, { atS }] of cues.entries()) expect(atS).toBeGreaterThanOrEqual(cues[index - 1]?.atS ?? 0);
       }),
+      fixed,
     );
   });
 
@@ -318,6 +322,7 @@ describe("whatever is pressed", () => {
           endedAtS: undisturbed.endedAtS,
         });
       }),
+      fixed,
     );
   });
 
@@ -335,12 +340,14 @@ describe("whatever is pressed", () => {
         const before = simulateRun({ recipe, events, untilS: 1e5 });
         const wasOver = simulateRun({ recipe, events: events.slice(0, at), untilS: atS }).state === "done";
         if (wasOver) return;
-        const refusedSkip =
-          what === "skip" &&
-          simulateRun({ recipe, events: withIt, untilS: 1e5 }).refused.length > before.refused.length;
+        // A skip that leaves nothing out is refused, and its taking back is that of the press before.
+        const refusedSkip = simulateRun({ recipe, events: withIt, untilS: 1e5 }).refused.some(
+          (each) => each.press === "skip",
+        );
         if (refusedSkip) return;
         expect(simulateRun({ recipe, events: withIt, untilS: 1e5 }).record).toEqual(before.record);
       }),
+      fixed,
     );
   });
 });
