@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { coverageOf, meanAndError, simulations } from "../../fixtures/learn/coverage.ts";
 import { againstRepeat, fourthSheets } from "../../fixtures/learn/fourthSheet.ts";
 
-// The fast part of the study (npm run study): enough campaigns to notice an interval that is a fifth too narrow.
+// The fast part of the study (npm run study): enough campaigns to notice a doubt left out.
 
 function simulationOf(name: string) {
   const found = simulations.find((each) => each.name === name);
@@ -11,13 +11,13 @@ function simulationOf(name: string) {
 }
 
 it.each([
-  ["as assumed", 0.86, 0.985],
-  ["all three at once", 0.74, 0.95],
+  ["as assumed", 0.91, 0.96],
+  ["all three at once", 0.81, 0.9],
 ])(
   "%s: nine in ten of a new sheet are about nine in ten, 60 campaigns [simulation, fixed seed]",
   (name, least, most) => {
     const { sampled, causes, parameters } = coverageOf(simulationOf(name), 60, 31, 150);
-    // Some three Monte-Carlo errors about what the whole study finds.
+    // About what the whole study finds; with the doubt of timing left out it is 0.89 and 0.78.
     expect(meanAndError(sampled).mean).toBeGreaterThan(least);
     expect(meanAndError(sampled).mean).toBeLessThan(most);
     expect(meanAndError(causes).mean).toBeGreaterThan(0.82);

@@ -81,7 +81,7 @@ describe("the next sheet", () => {
     const { candidates, oneChange, bestPicture, levers } = nextSheet(standard);
     const scores = candidates.map(({ score }) => score);
     expect(scores).toEqual([...scores].sort((one, other) => other - one));
-    expect(bestPicture).toBe(candidates[0]?.name);
+    expect(bestPicture).toBe(candidates.find(({ test }) => test === "picture")?.name);
     expect(candidates.find(({ name }) => name === oneChange)?.controls).toEqual([]);
     expect(new Set(candidates.map(({ name }) => name)).size).toBe(candidates.length);
     const more = levers.find(({ name }) => name === "1 stop more");
@@ -114,6 +114,12 @@ describe("the next sheet", () => {
     // Two equal looks at one tone teach less than twice one look.
     expect(one?.bits ?? 0).toBeGreaterThan(none?.bits ?? 0);
     expect(one?.bits ?? 0).toBeLessThan(2 * (none?.bits ?? 0));
+  });
+
+  it("a test is never the best picture, whatever its score; alone it is named all the same", () => {
+    const test = { name: "split", test: "splitStepTest" as const };
+    expect(nextSheet({ ...input, horizon: 1000, candidates: [test, { name: "repeat" }] }).bestPicture).toBe("repeat");
+    expect(nextSheet({ ...input, candidates: [test] }).bestPicture).toBe("split");
   });
 
   it("tones that are all but met: you have it; tones beyond the paper, well known: it cannot", () => {

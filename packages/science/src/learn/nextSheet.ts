@@ -105,7 +105,8 @@ export function nextSheet(input: NextSheetInput): NextSheet {
   return {
     best: { settings: best, rms: rmsBest },
     candidates,
-    bestPicture: candidates[0]?.name ?? "",
+    // A test may have the best score and is no picture; where tests alone are asked about, the best of them.
+    bestPicture: (candidates.find(({ test }) => test === "picture") ?? candidates[0])?.name ?? "",
     oneChange: single[0]?.name ?? null,
     levers: whole.filter(isALever).map(leverOf),
     stop: stopOf(),

@@ -83,6 +83,7 @@ export interface NextSheet {
   readonly best: { readonly settings: LeverSettings; readonly rms: number };
   /** By falling score. */
   readonly candidates: readonly RankedCandidate[];
+  /** The picture with the best score. */
   readonly bestPicture: string;
   /** The most telling picture without patches that changes one thing; `null` where there is none. */
   readonly oneChange: string | null;
