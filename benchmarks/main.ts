@@ -3,6 +3,7 @@ import { cpus, loadavg, release, type as system, tmpdir, totalmem } from "node:o
 import { join } from "node:path";
 import { chromium } from "playwright-core";
 import { serve } from "../apps/server/src/serving/index.ts";
+import { run as alignPrints } from "./alignPrints.ts";
 import { run as cueJitter } from "./cueJitter.ts";
 import { run as expectedPrint } from "./expectedPrint.ts";
 import { run as firstLoad } from "./firstLoad.ts";
@@ -32,6 +33,7 @@ const benches: Readonly<Record<string, (world: World) => Promise<readonly Figure
   timetable,
   cueJitter,
   scans,
+  alignPrints,
 };
 
 export interface MainInput {

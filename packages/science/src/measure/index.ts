@@ -1,3 +1,5 @@
+export type { Affine } from "./affine.ts";
+export { type AlignedPrints, type AlignPrintsInput, alignPrints, type PrintsNotAligned } from "./alignPrints.ts";
 export { type AreaDensity, type AreaDensityInput, type AssumedCalibration, areaDensity } from "./areaDensity.ts";
 export { type AreaLight, type AreaLightInput, areaLight } from "./areaLight.ts";
 export {
@@ -14,12 +16,14 @@ export { type DensityFromCodeInput, densityFromCode } from "./densityFromCode.ts
 export { type DensityStandardErrorInput, densityStandardError } from "./densityStandardError.ts";
 export { type DryFromWetInput, dryFromWet } from "./dryFromWet.ts";
 export { type FlatFieldInput, flatField } from "./flatField.ts";
+export type { GreyPicture } from "./greyPyramid.ts";
 export { type HomographyInput, homography, type Point } from "./homography.ts";
 export { type IsotonicInput, isotonic } from "./isotonic.ts";
 export { type CodeTone, type LinearTableInput, linearTable } from "./linearTable.ts";
 export { type MonotoneCubicInput, monotoneCubic } from "./monotoneCubic.ts";
 export { type PatchStandardError, type PatchStandardErrorInput, patchStandardError } from "./patchStandardError.ts";
 export { type PhaseShift, type PhaseShiftInput, phaseShift } from "./phaseShift.ts";
+export { type AreaThrough, type PlacedArea, type PlaceThroughInput, placeThrough } from "./placeThrough.ts";
 export { type Quantisation, type QuantisationInput, quantisation } from "./quantisation.ts";
 export { type RemoveVeilInput, removeVeil } from "./removeVeil.ts";
 export { type StepStrip, type StepStripInput, stepStrip } from "./stepStrip.ts";
