@@ -48,7 +48,8 @@ export default defineConfig({
           name: "house",
           environment: "node",
           include: ["tests/house/**/*.test.ts"],
-          testTimeout: 120_000,
+          // Compilers side by side on a busy machine: a minute each where nothing else runs.
+          testTimeout: 300_000,
           hookTimeout: 120_000,
         },
       },
