@@ -65,7 +65,7 @@ const JUDGED_AT_PX = 400;
  *
  * @throws {OutOfDomain} outOfRange (under 64 px or over 8192 px a side), listsDiffer, wrongType, notFinite
  * @source kuglin-hines-1975: phase correlation (from memory); reddy-chatterji-1996: log-polar spectra (from memory); baker-matthews-2004: the fit as a kind of Lucas–Kanade (from memory)
- * @example ((print) => alignPrints({ first: print, second: print }))({ widthPx: 64, heightPx: 64, values: Float32Array.from({ length: 4096 }, (_, i) => ((i * i * 7) % 251) / 251) }).kind // "aligned"
+ * @example ((print) => alignPrints({ first: print, second: print }))({ widthPx: 64, heightPx: 64, values: Float32Array.from({ length: 4096 }, (_, i) => (1e4 * Math.sin(i + 1)) % 1) }).kind // "aligned"
  */
 export function alignPrints({ first, second }: AlignPrintsInput): AlignedPrints | PrintsNotAligned {
   const [a, b] = [greyPyramid(first, "first"), greyPyramid(second, "second")];
