@@ -29,6 +29,7 @@ try {
   await redPictures();
   await deskPictures();
   await demoPictures();
+  await trayPictures();
 } finally {
   await browser.close();
   await served.close();
@@ -128,6 +129,43 @@ async function demoPictures() {
   await page.evaluate(() => scrollTo(0, 0));
   await take(page, "flash-phone");
   await page.context().close();
+}
+
+/** The demo notebook at the trays: the list before the lights go out and a sheet in the acid, in red; a bath to be mixed, by day. */
+async function trayPictures() {
+  const page = await open({ viewport: phone, touch: true, light: "red" });
+  await page.getByRole("button", { name: "Open the demo notebook" }).click();
+  await page.getByText("Demo notebook, invented.").waitFor();
+  await page.goto(`${served.address}#/trays/ready`);
+  await page.getByRole("checkbox", { name: /W30/ }).check();
+  await page.getByRole("radio", { name: /recipe 4/ }).check({ force: true });
+  await page.getByRole("button", { name: "Before the lights go out" }).click();
+  await page.getByRole("checkbox", { name: /Do not disturb/ }).check();
+  await take(page, "ready-phone");
+  const hold = page.getByRole("button", { name: /Lights are out/ });
+  await hold.scrollIntoViewIfNeeded();
+  const box = await hold.boundingBox();
+  if (box === null) throw new Error("There is no frame to hold.");
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.waitForURL(/trays\/run\//);
+  await page.mouse.up();
+  await page.getByRole("timer").waitFor();
+  for (let press = 0; press < 4; press++) {
+    await page.waitForTimeout(2400); // a press sooner after the last would be a splash
+    await page.keyboard.press("Enter");
+  }
+  await page.waitForTimeout(4000);
+  await take(page, "run-phone");
+  await page.context().close();
+
+  const mixing = await open({ viewport: desk });
+  await mixing.getByRole("button", { name: "Open the demo notebook" }).click();
+  await mixing.getByText("Demo notebook, invented.").waitFor();
+  await mixing.goto(`${served.address}#/trays/mixing`);
+  await mixing.getByRole("heading", { name: "Weigh and pour" }).waitFor();
+  await take(mixing, "mixing-desk");
+  await mixing.context().close();
 }
 
 /** @param {import("playwright-core").Page} page @param {string | RegExp} name */
