@@ -8,8 +8,14 @@ import { idNumber, recordOf } from "./testing.ts";
 const hung = (n: number, minute: number, more: Readonly<Record<string, Json>> = {}) =>
   sheetOf(n, { result: "positive", exposedAt: at(1), inProcessAt: at(10), dryingAt: at(minute), ...more });
 
-function runOfLanes(lanes: readonly (readonly number[])[], does: readonly string[], toldApart = false): Run {
+function runOfLanes(
+  lanes: readonly (readonly number[])[],
+  does: readonly string[],
+  toldApart = false,
+  more: Readonly<Record<string, Json>> = {},
+): Run {
   const fields: Record<string, Json> = {
+    ...more,
     recipe: { kind: "positive", steps: does.map((what) => ({ step: what, does: what, timeS: 60 })) },
     startedAt: at(10),
   };
@@ -56,6 +62,20 @@ describe("what hangs where", () => {
     expect(fixedOf(["firstDevelop", "stop", "bleach", "redevelop", "wash"])).toBe("unfixed");
     expect(fixedOf(["develop", "stop", "fix", "wash"])).toBe("fixed");
     expect(fixedOf([])).toBe("unknown");
+  });
+
+  test("a fixing bath that was left out fixed nothing", () => {
+    const fixedAfter = (...presses: readonly (readonly [sinceS: number, press: string])[]) => {
+      const fields: Record<string, Json> = {};
+      for (const [n, [sinceS, press]] of presses.entries()) {
+        const clock = { sinceStartMs: 1000 * sinceS, wallMs: at(10).at + 1000 * sinceS };
+        fields[`events.${idNumber(400 + n)}.event`] = { laneId: idNumber(300), press, ...clock };
+      }
+      const run = runOfLanes([[31]], ["develop", "stop", "fix", "wash"], false, fields);
+      return dryingOf({ sheets: [hung(31, 60)], runs: [run] }).hanging[0]?.fixed;
+    };
+    expect(fixedAfter([0, "start"], [60, "next"], [120, "next"], [180, "next"])).toBe("fixed");
+    expect(fixedAfter([0, "start"], [60, "next"], [90, "skip"], [120, "next"])).toBe("unfixed");
   });
 });
 

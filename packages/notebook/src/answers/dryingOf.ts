@@ -1,6 +1,7 @@
 import type { ProcessRecipe } from "@captray/science/process";
 import type { Hangs, Moment, RecordId, Run, Sheet } from "../records/index.ts";
 import { piecesOf } from "./piecesOf.ts";
+import { runOf } from "./runOf.ts";
 import { type RunOfSheet, runsOfSheet } from "./runsOfSheet.ts";
 
 /** A sheet or a piece of one that hangs, or was taken down and is still to be looked at. */
@@ -96,9 +97,22 @@ function thingsOf(sheet: Sheet, runs: readonly RunOfSheet[]): readonly DryingThi
 }
 
 function fixedIn(runs: readonly RunOfSheet[]): DryingThing["fixed"] {
-  const told = runs.flatMap(({ run }) => stepsOf(run) ?? []);
+  const told = runs.flatMap((one) => fixedBy(one) ?? []);
   if (told.length === 0) return "unknown";
-  return told.some((steps) => steps.some(({ does }) => does === "fix")) ? "fixed" : "unfixed";
+  return told.includes(true) ? "fixed" : "unfixed";
+}
+
+/** Whether a stay in a fixing bath was made: one that was left out fixes nothing. Of a run without presses its recipe is asked. */
+function fixedBy({ run, laneId }: RunOfSheet): readonly [boolean] | undefined {
+  const lastMs = Math.max(0, ...run.events.flatMap(({ event }) => event?.sinceStartMs ?? []));
+  const overMs = run.startedAt && run.endedAt ? run.endedAt.at - run.startedAt.at : 0;
+  const told = runOf({ run, sinceStartMs: Math.max(lastMs, overMs) });
+  const lane = told.kind === "unreadable" ? undefined : told.lanes.find(({ id }) => id === laneId);
+  if (lane !== undefined && lane.state.rows.length > 0) {
+    return [lane.state.rows.some(({ at, how }) => how !== "skipped" && lane.recipe.steps[at]?.does === "fix")];
+  }
+  const steps = stepsOf(run);
+  return steps && [steps[0]?.some(({ does }) => does === "fix") === true];
 }
 
 /** The steps as the engine had them that evening; they were written by our own hand, and are read with care all the same. */
