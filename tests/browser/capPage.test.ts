@@ -51,7 +51,7 @@ async function beginAtAPress(page: Page): Promise<void> {
   await big(page, /Back to the cap/).click();
 }
 
-describe.concurrent("one sheet at the cap", () => {
+describe("one sheet at the cap", () => {
   test("counted in, given to the ticks, ended by a press: what lies between is kept, put right, and taken back", async () => {
     const { page, context, complaints } = await atTheCap();
     const wanted = Number.parseInt(await timer(page), 10);
@@ -271,7 +271,7 @@ describe.concurrent("one sheet at the cap", () => {
   });
 });
 
-describe.concurrent("what is taken away", () => {
+describe("what is taken away", () => {
   test("without sound, shake and wake lock the figure goes on, and the page says what is missing", async () => {
     const { page, context, complaints } = await atTheCap({
       without: () => {
@@ -298,7 +298,7 @@ describe.concurrent("what is taken away", () => {
   });
 });
 
-describe.concurrent("how it is drawn", () => {
+describe("how it is drawn", () => {
   test.each(["day", "red"] as const)(
     "axe finds nothing, before, during, waiting and after, in %s light",
     async (light) => {
