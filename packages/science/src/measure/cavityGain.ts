@@ -20,7 +20,7 @@ export interface CavityGainInput {
  *
  * @throws {OutOfDomain} cavityImpossible, outOfRange, negative, notPositive, notFinite
  * @source none: the relation of cavityTrue solved for its gain
- * @example cavityGain({ apparentWhiteSurround: 0.19, apparentBlackSurround: 0.178, whiteSurround: 0.85, blackSurround: 0.05 }) // 0.078637
+ * @example cavityGain({ apparentWhiteSurround: 0.19, apparentBlackSurround: 0.178, whiteSurround: 0.85, blackSurround: 0.05 }) // 0.07863696
  */
 export function cavityGain({
   apparentWhiteSurround,

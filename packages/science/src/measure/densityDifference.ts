@@ -27,7 +27,7 @@ export interface DensityDifference extends Doubted {
  *
  * @throws {OutOfDomain} negative, notFinite
  * @source none: propagation of independent errors
- * @example densityDifference({ first: { value: 1.05, sd: 0.008 }, second: { value: 1.1, sd: 0.006 }, offset: { value: 0.01, sd: 0.005 } }) // {"value": 0.04, "sd": 0.0111803, "z": 3.5777088, "interval95": {"low": 0.0180869, "high": 0.0619131}}
+ * @example densityDifference({ first: { value: 1.05, sd: 0.008 }, second: { value: 1.1, sd: 0.006 }, offset: { value: 0.01, sd: 0.005 } }) // {"value": 0.04, "sd": 0.01118034, "z": 3.5777088, "interval95": {"low": 0.01808694, "high": 0.06191306}}
  */
 export function densityDifference({
   first,

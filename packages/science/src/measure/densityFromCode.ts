@@ -25,7 +25,7 @@ export interface DensityFromCodeInput {
  *
  * @throws {OutOfDomain} codeOutOfRange, atOrBelowBlack, notPositive, notFinite
  * @source iso-5: reflection density (scope seen); srgb: transfer curve (seen)
- * @example densityFromCode({ code: 118, maxCode: 255, curve: "srgb" }) // 0.741928
+ * @example densityFromCode({ code: 118, maxCode: 255, curve: "srgb" }) // 0.7419275
  */
 export function densityFromCode({
   code,

@@ -15,7 +15,7 @@ export interface DensityStandardErrorInput {
  *
  * @throws {OutOfDomain} notPositive, negative, notFinite
  * @source none: first-order propagation of D = −log10 R
- * @example densityStandardError({ reflectance: 0.1, reflectanceSd: 0.0005 }) // 0.00217147
+ * @example densityStandardError({ reflectance: 0.1, reflectanceSd: 0.0005 }) // 0.0021714724
  */
 export function densityStandardError({ reflectance, reflectanceSd }: DensityStandardErrorInput): number {
   requirePositive({ reflectance });

@@ -19,7 +19,7 @@ export interface FlatFieldInput {
  *
  * @throws {OutOfDomain} atOrBelowBlack, notFinite
  * @source none: common practice of reproduction (flat field and dark frame)
- * @example flatField({ sample: 8200, dark: 512, flat: 52000, flatDensity: 0.05 }) // 0.875893
+ * @example flatField({ sample: 8200, dark: 512, flat: 52000, flatDensity: 0.05 }) // 0.8758926
  */
 export function flatField({ sample, dark, flat, flatDensity }: FlatFieldInput): number {
   requireFinite({ sample, dark, flat, flatDensity });

@@ -26,7 +26,7 @@ const MOST_CONDITION = 1e8;
  *
  * @throws {OutOfDomain} tooFew, listsDiffer, pointsNearlyOnALine, notFinite
  * @source hartley-1997: normalised direct linear transform (from memory)
- * @example homography({ from: [[0, 0], [100, 0], [100, 80], [0, 80]], to: [[10, 5], [112, 9], [108, 92], [8, 84]], at: [[50, 40]] }) // [[58.20515, 47.79437]]
+ * @example homography({ from: [[0, 0], [100, 0], [100, 80], [0, 80]], to: [[10, 5], [112, 9], [108, 92], [8, 84]], at: [[50, 40]] }) // [[58.205147, 47.794365]]
  */
 export function homography({ from, to, at }: HomographyInput): [number, number][] {
   if (from.length !== to.length) throw new OutOfDomain("listsDiffer", { from: from.length, to: to.length }, "to");

@@ -19,7 +19,7 @@ export interface MonotoneCubicInput {
  *
  * @throws {OutOfDomain} tooFew, listsDiffer, notRising, outOfRange, notFinite
  * @source fritsch-butland-1984: shape-preserving cubic (from memory, peer scipy PchipInterpolator)
- * @example monotoneCubic({ x: [0, 1, 3], y: [0, 1, 1.5], at: [0.5, 2] }) // [0.5625, 1.3194444]
+ * @example monotoneCubic({ x: [0, 1, 3], y: [0, 1, 1.5], at: [0.5, 2] }) // [0.60267857, 1.3571429]
  */
 export function monotoneCubic({ x, y, at }: MonotoneCubicInput): number[] {
   requirePoints(x, y);

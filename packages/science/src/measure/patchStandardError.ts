@@ -26,7 +26,7 @@ export interface PatchStandardError {
  *
  * @throws {OutOfDomain} outOfRange, negative, notPositive, wrongType, notFinite
  * @source autocorrelated-mean: variance of the mean of a first-order series (from memory)
- * @example patchStandardError({ pixelSd: 0.02, columns: 100, rows: 100, correlationX: 0.5, correlationY: 0.3 }) // {"standardError": 0.000467371, "effectivePixels": 1831.2}
+ * @example patchStandardError({ pixelSd: 0.02, columns: 100, rows: 100, correlationX: 0.5, correlationY: 0.3 }) // {"standardError": 0.0004673713, "effectivePixels": 1831.2007}
  */
 export function patchStandardError({
   pixelSd,

@@ -23,7 +23,7 @@ export interface Quantisation {
  *
  * @throws {OutOfDomain} negative, notPositive, outOfRange, notFinite
  * @source uniform-quantisation: error of rounding, step ÷ √12 (from memory); srgb: transfer curve (seen)
- * @example quantisation({ density: 1, bits: 8, curve: "srgb" }) // {"stepDensity": 0.0101128, "rmsDensity": 0.0029193}
+ * @example quantisation({ density: 1, bits: 8, curve: "srgb" }) // {"stepDensity": 0.010112757, "rmsDensity": 0.0029193015}
  */
 export function quantisation({ density, bits, curve }: QuantisationInput): Quantisation {
   requireNotNegative({ density });

@@ -18,7 +18,7 @@ export interface RemoveVeilInput {
  *
  * @throws {OutOfDomain} atOrBelowBlack, outOfRange, negative, notPositive, notFinite
  * @source none: conservation of light, R' = (1 − f) R + f R̄
- * @example removeVeil({ apparent: 0.0148, share: 0.01, meanReflectance: 0.5 }) // 0.00989899
+ * @example removeVeil({ apparent: 0.0148, share: 0.01, meanReflectance: 0.5 }) // 0.00989898990
  */
 export function removeVeil({ apparent, share, meanReflectance }: RemoveVeilInput): number {
   requirePositive({ apparent });

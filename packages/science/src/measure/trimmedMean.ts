@@ -23,7 +23,7 @@ export interface TrimmedMean {
  *
  * @throws {OutOfDomain} tooFew, outOfRange, negative, notFinite
  * @source tukey-mclaughlin-1963: trimmed mean with winsorised variance (from memory, peer scipy.stats)
- * @example trimmedMean({ values: [0.5, 0.51, 0.49, 0.52, 0.48, 0.5, 0.51, 0.95, 0.49, 0.02], share: 0.1 }) // {"mean": 0.5, "standardError": 0.00589256}
+ * @example trimmedMean({ values: [0.5, 0.51, 0.49, 0.52, 0.48, 0.5, 0.51, 0.95, 0.49, 0.02], share: 0.1 }) // {"mean": 0.5, "standardError": 0.0058925565}
  */
 export function trimmedMean({ values, share }: TrimmedMeanInput): TrimmedMean {
   requireNotNegative({ share });
