@@ -24,4 +24,4 @@ export {
   requirePositive,
   requireWithin,
 } from "./require.ts";
-export { type Message, type MessageInput, messageOf } from "./words.ts";
+export { type Message, type MessageInput, messageOf, type Sentences, type Speech } from "./words.ts";

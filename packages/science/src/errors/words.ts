@@ -44,6 +44,7 @@ export interface Speech {
   readonly It: string;
   /** A fact in brackets, with a space before it; nothing if there is none: ` (180 mm)`. */
   readonly bracket: (key: string) => string;
+  /** A fact as a sentence says it; nothing if there is none: `180 mm`. */
   readonly value: (key: string) => string;
   /** Two facts in brackets that never look alike unless they are. */
   readonly pair: (first: string, second: string) => readonly [string, string];

@@ -23,7 +23,7 @@ export interface LinearTableInput {
  *
  * @throws {OutOfDomain} notPositive, tooFew, outOfRange, notFinite
  * @source srgb: transfer curve (seen)
- * @example linearTable({ tone: { gamma: 2 }, maxCode: 4 }) // [0, 0.0625, 0.25, 0.5625, 1]
+ * @example [...linearTable({ tone: { gamma: 2 }, maxCode: 4 })] // [0, 0.0625, 0.25, 0.5625, 1]
  */
 export function linearTable({ tone, maxCode }: LinearTableInput): Float64Array {
   requirePositive({ maxCode });

@@ -1,6 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { expectRefusal, faultsOf, seeded, someLine, someWaitingLine } from "../../fixtures/process/checking.ts";
+import {
+  expectRefusal,
+  faultsOf,
+  seeded,
+  someLine,
+  someWaitingLine,
+  withItsTray,
+} from "../../fixtures/process/checking.ts";
 import { earliestStarts } from "./earliestStarts.ts";
 import { leastInterval } from "./leastInterval.ts";
 import { offeredPlan, withoutWaiting } from "./offeredPlan.ts";
@@ -160,12 +167,14 @@ describe("offeredPlan", () => {
     const small = fc.constantFrom(2, 3, 4).chain((sheets) =>
       fc.record({
         steps: fc.array(
-          fc.record({
-            timeS: fc.integer({ min: 1, max: 5 }),
-            sheets: fc.constantFrom(1, 1, 2),
-            mayWaitUpToS: fc.constantFrom(0, 0, 1, 3),
-            tray: fc.constantFrom(undefined, undefined, 1),
-          }),
+          fc
+            .record({
+              timeS: fc.integer({ min: 1, max: 5 }),
+              sheets: fc.constantFrom(1, 1, 2),
+              mayWaitUpToS: fc.constantFrom(0, 0, 1, 3),
+              tray: fc.constantFrom(undefined, undefined, 1),
+            })
+            .map(withItsTray),
           { minLength: 1, maxLength: 5 - sheets },
         ),
         handS: fc.integer({ min: 0, max: 3 }),
