@@ -7,6 +7,7 @@ import {
   object,
   oneOrMany,
   optional,
+  orNull,
   positive,
   preset,
   presetObject,
@@ -101,6 +102,15 @@ export const toneFormulas: readonly Formula[] = [
     codes: ["curveNotRising"],
     example: { toeLxS: 0.4, shoulderLxS: 6 },
     call: tone.paperRange,
+  }),
+  formula({
+    name: "gradeOfRange",
+    does: "The grade a paper of an ISO range is called.",
+    input: object({ range }),
+    output: orNull(whole("", "Grade, 0 to 6; null outside the scale.")),
+    source: "focal-encyclopedia",
+    example: { range: 100 },
+    call: tone.gradeOfRange,
   }),
   formula({
     name: "isoPaperPoints",

@@ -54,6 +54,7 @@ export {
 export { type FlashRate, type FlashRateFromStripInput, flashRateFromStrip } from "./flashRateFromStrip.ts";
 export { type FlashThreshold, type FlashThresholdInput, flashThreshold } from "./flashThreshold.ts";
 export { type Forward, type ForwardInput, type ForwardPatch, type ForwardSheet, forward } from "./forward.ts";
+export { type GradeOfRangeInput, gradeOfRange } from "./gradeOfRange.ts";
 export type { GreyCauses } from "./greyOf.ts";
 export { type IsoFromCurveInput, isoFromCurve } from "./isoFromCurve.ts";
 export type { IsoFromCurve } from "./isoOf.ts";
