@@ -4,11 +4,12 @@ import { goTo } from "../../../kit/goTo.ts";
 import { NothingYet } from "../../../kit/NothingYet.tsx";
 import { useRecord } from "../../../kit/notebook/useRecord.ts";
 import { Page } from "../../../kit/Page.tsx";
+import { movesOf } from "../../../kit/timedLevels.ts";
 import { Word } from "../../../kit/Word.tsx";
 import { FlashAfter } from "./FlashAfter.tsx";
 import { FlashCautions } from "./FlashCautions.tsx";
 import { FlashTimer } from "./FlashTimer.tsx";
-import { flashFromRecords, givenOf, lampOf, movesOf, rateSets, stripSets, testWith } from "./flashRecords.ts";
+import { flashFromRecords, givenOf, lampOf, rateSets, stripSets, testWith } from "./flashRecords.ts";
 import { lampName } from "./flashWords.ts";
 import { useFlashNotebook } from "./useFlashNotebook.ts";
 

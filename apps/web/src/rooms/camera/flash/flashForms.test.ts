@@ -1,17 +1,8 @@
 import { kinds, newId, type RecordId } from "@captray/notebook/records";
 import { expect, test } from "vitest";
+import { levelsAgain, movesOf } from "../../../kit/timedLevels.ts";
 import { lampSet, lampTexts, movesLight, readDensity, readFlashTime, readLux } from "./flashForms.ts";
-import {
-  flashFromRecords,
-  givenOf,
-  levelsAgain,
-  movesOf,
-  rateSets,
-  rateWithout,
-  sheetSets,
-  stripSets,
-  testWith,
-} from "./flashRecords.ts";
+import { flashFromRecords, givenOf, rateSets, rateWithout, sheetSets, stripSets, testWith } from "./flashRecords.ts";
 import { startFlash, stepFlash } from "./flashTimerState.ts";
 import { flashTimerView } from "./flashTimerView.ts";
 

@@ -3,35 +3,6 @@ import type { RecordSet } from "@captray/notebook/journal";
 import type { FlashLamp, Json, Moment, Sheet, Test } from "@captray/notebook/records";
 import { type FlashTimerState, type GivenMove, graceS, startFlash } from "./flashTimerState.ts";
 
-/** Seconds at which the card moves, the last one the lamp off: the steps of a strip without its bare one. */
-export function movesOf(test: Test): readonly number[] {
-  return flashSteps({ test })
-    .map(({ plannedS }) => plannedS)
-    .filter((plannedS) => plannedS > 0);
-}
-
-/** The levels of a new strip: the bare one and one a time. */
-export function levelSets(timesS: readonly number[], newId: () => string): Record<string, Json> {
-  return Object.fromEntries([0, ...timesS].map((plannedS) => [`levels.${newId()}.plannedS`, plannedS]));
-}
-
-/** Other times for a strip that was not given yet: levels that are there are kept, those too many are put away. */
-export function levelsAgain(
-  test: Test,
-  timesS: readonly number[],
-  newId: () => string,
-  now: Moment,
-): Record<string, Json> {
-  const held = flashSteps({ test }).filter(({ plannedS }) => plannedS > 0);
-  const set: Record<string, Json> = {};
-  for (const [place, timeS] of timesS.entries()) {
-    const level = held[place];
-    if (level?.plannedS !== timeS) set[`levels.${level?.id ?? newId()}.plannedS`] = timeS;
-  }
-  for (const level of held.slice(timesS.length)) set[`levels.${level.id}.removedAt`] = { ...now };
-  return set;
-}
-
 /** What is set on a strip and its sheet so that they say what the timed page knows. */
 export function stripSets({
   state,

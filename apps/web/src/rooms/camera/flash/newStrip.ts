@@ -2,7 +2,8 @@ import { type FindsRecords, type FlashPaper, flashStripPlan } from "@captray/not
 import type { Notebook, RecordSet } from "@captray/notebook/journal";
 import type { ExposureIndex, FlashLamp, PaperBox, Recipe, Result, Test } from "@captray/notebook/records";
 import { momentNow } from "../../../devices/momentNow.ts";
-import { levelSets, paperSet } from "./flashRecords.ts";
+import { levelSets } from "../../../kit/timedLevels.ts";
+import { paperSet } from "./flashRecords.ts";
 
 /** Without a plan of its own a strip doubles from two seconds on. */
 const plainTimesS = [2, 4, 8, 16, 32, 64];

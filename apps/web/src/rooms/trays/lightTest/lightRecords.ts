@@ -1,6 +1,7 @@
 import { lightTestAnswer, lightTestSteps } from "@captray/notebook/answers";
 import type { RecordSet } from "@captray/notebook/journal";
 import type { Json, Moment, Test } from "@captray/notebook/records";
+import { movesOf } from "../../../kit/timedLevels.ts";
 import { type GivenMove, type LightTimerState, startLight } from "./lightTimerState.ts";
 
 /** The minutes a test may have, beside the band that stays covered. */
@@ -18,34 +19,6 @@ export const lightPlans: readonly {
 export function planOfTest(test: Test): string | undefined {
   const timesS = movesOf(test);
   return lightPlans.find((plan) => plan.timesS.join() === timesS.join())?.value;
-}
-
-/** Seconds at which the card moves, the last one the light off. */
-export function movesOf(test: Test): readonly number[] {
-  return lightTestSteps({ test })
-    .map(({ plannedS }) => plannedS)
-    .filter((plannedS) => plannedS > 0);
-}
-
-/** The levels of a new test: the covered band and one a time. */
-export function levelSets(timesS: readonly number[], newId: () => string): Record<string, Json> {
-  return Object.fromEntries([0, ...timesS].map((plannedS) => [`levels.${newId()}.plannedS`, plannedS]));
-}
-
-/** Other times for a test not given yet: levels that are there are kept, those too many put away. */
-export function levelsAgain(
-  test: Test,
-  timesS: readonly number[],
-  newId: () => string,
-  now: Moment,
-): Record<string, Json> {
-  const held = lightTestSteps({ test }).filter(({ plannedS }) => plannedS > 0);
-  const set: Record<string, Json> = {};
-  for (const [place, timeS] of timesS.entries()) {
-    if (held[place]?.plannedS !== timeS) set[`levels.${held[place]?.id ?? newId()}.plannedS`] = timeS;
-  }
-  for (const { id } of held.slice(timesS.length)) set[`levels.${id}.removedAt`] = { ...now };
-  return set;
 }
 
 /** What is set on a test so that it says what the page of its light knows; nothing where it says so already. */

@@ -1,7 +1,8 @@
 import { lightTestSteps } from "@captray/notebook/answers";
 import type { Test } from "@captray/notebook/records";
 import { describe, expect, test } from "vitest";
-import { givenSets, lightFromRecords, movesOf, saidSets } from "./lightRecords.ts";
+import { movesOf } from "../../../kit/timedLevels.ts";
+import { givenSets, lightFromRecords, saidSets } from "./lightRecords.ts";
 import { type LightTimerState, readLightMirror, startLight, stepLight } from "./lightTimerState.ts";
 import { lightTimerView } from "./lightTimerView.ts";
 import { answerWords, bandWords, limitWords } from "./lightWords.ts";

@@ -4,10 +4,8 @@ import type { Json, Run, RunEvent } from "@captray/notebook/records";
 import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from "react";
 import { momentNow } from "../../../devices/momentNow.ts";
 import { pageDevices } from "../../../devices/pageDevices.ts";
-import { listenForPress } from "../../../devices/pressKeys.ts";
 import type { SoundState } from "../../../devices/soundClock.ts";
 import { holdWakeLock, type WakeState } from "../../../devices/wakeLock.ts";
-import { dry, stampOf, stepWet } from "../../../devices/wetPress.ts";
 import { useSettings } from "../../../kit/notebook/useSettings.ts";
 import { markRun, runGoing } from "../../../look/light.ts";
 import { fogsWords, soundWords, voiceWords, wakeWords } from "./deviceWords.ts";
@@ -17,22 +15,24 @@ import { laneInOrder } from "./nextLane.ts";
 import { clockNoticeWords, passedWords } from "./noticeWords.ts";
 import { addPending, readPending, settlePending } from "./pendingPresses.ts";
 import { addToClock, clockAt, type RunClock, resumeClock, stepClock } from "./runClock.ts";
-import { runCues, type TrayCue } from "./runCues.ts";
+import { runCues } from "./runCues.ts";
 import { runInHand } from "./runInHand.ts";
 import { type RunSettings, readRunSettings, writeRunSettings } from "./runSettings.ts";
 import type { RunInHand, RunView } from "./runTypes.ts";
 import { runView } from "./runView.ts";
 import { codesWords } from "./runWords.ts";
 import { dropSeen, readSeen, writeSeen } from "./seenLast.ts";
-import { sheetsFollow } from "./sheetsFollow.ts";
 import { toTellApart } from "./toTellApart.ts";
+import { useFirstPage } from "./useFirstPage.ts";
+import { useRunCues } from "./useRunCues.ts";
+import { useSheetsFollow } from "./useSheetsFollow.ts";
 import { useThermometer } from "./useThermometer.ts";
+import { useTrayKeys } from "./useTrayKeys.ts";
 
-const { clock: pageClock, mirror, sound, shaker, speaker } = pageDevices();
+const { mirror, sound, shaker, speaker } = pageDevices();
 
 const tickMs = 250;
 const beatMs = 1000;
-const lockAgainMs = 2000;
 /** So much longer a sheet waits that is not to go in yet. */
 const laterS = 120;
 
@@ -61,8 +61,6 @@ export function useRun({
   const [heard, setHeard] = useState<SoundState>(sound.state);
   const [wake, setWake] = useState<WakeState | null>(null);
   const [failed, setFailed] = useState(false);
-  const [said, setSaid] = useState("");
-  const [puts, setPuts] = useState(true);
   const speech = useSyncExternalStore(speaker.follow, speaker.state);
   const { sounds, temperatureUnit } = useSettings();
 
@@ -173,35 +171,7 @@ export function useRun({
     alive.set(run.id, clockNow.current);
   }, [run.id, change, write]);
 
-  // The first page with this run in hand sounds its cues; another one looks on.
-  useEffect(() => {
-    if (!("locks" in navigator)) return;
-    let letGo: () => void = () => undefined;
-    let again: ReturnType<typeof setTimeout> | undefined;
-    let left = false;
-    const ask = () => {
-      void navigator.locks
-        .request(`captray-run-${run.id}`, { ifAvailable: true }, (lock) => {
-          if (left) return undefined;
-          setPuts(lock !== null);
-          // A page that was killed holds on to it for a moment.
-          if (lock === null) {
-            again = setTimeout(ask, lockAgainMs);
-            return undefined;
-          }
-          return new Promise<void>((done) => {
-            letGo = done;
-          });
-        })
-        .catch(() => undefined);
-    };
-    ask();
-    return () => {
-      left = true;
-      clearTimeout(again);
-      letGo();
-    };
-  }, [run.id]);
+  const puts = useFirstPage(run.id);
 
   useEffect(() => {
     if (isOver || isAsked) return;
@@ -245,64 +215,20 @@ export function useRun({
   }, [run.id, isOver]);
 
   useEffect(() => (isOver ? undefined : holdWakeLock({ onState: setWake })), [isOver]);
-  useEffect(() => () => speaker.hush(), []);
 
-  const cues = isOver || isAsked || !puts ? [] : runCues({ lanes, next, nowS });
-  const cueKey = JSON.stringify(cues.map(({ atS, kind, says }) => [Math.round(atS * 1000), kind, says]));
-  const sounding = useRef<readonly TrayCue[]>([]);
-  sounding.current = cues;
-  const dropsOnly = useDropsOnly(cueKey);
-  useEffect(() => {
-    const all = sounding.current;
-    if (dropsOnly.length === 0 || all.length === 0) return;
-    const stop = sound.run({
-      zeroMs: pageClock.nowMs() - clockAt({ clock: clockNow.current, pageMs: performance.now() }),
-      cues: all,
-      audible: sounds && settings.tones,
-      onCue: (cue) => {
-        const { kind, says } = cue as TrayCue;
-        if (settings.shakes) shaker.shake(kind);
-        if (settings.voice && kind !== "rock" && speaker.state() === "voice") speaker.say(says);
-        setSaid(says);
-      },
-    });
-    return () => {
-      stop();
-      shaker.still();
-    };
-  }, [dropsOnly, sounds, settings]);
+  const said = useRunCues({
+    cues: isOver || isAsked || !puts ? [] : runCues({ lanes, next, nowS }),
+    clock: clockNow,
+    sounds,
+    settings,
+  });
 
   // What the sheets say follows the run.
   const allIds = run.lanes.flatMap(({ sheetIds = [], pieces = [] }) => [
     ...sheetIds,
     ...pieces.map(({ sheetId }) => sheetId),
   ]);
-  const idsKey = allIds.join();
-  const [loaded, setLoaded] = useState(0);
-  useEffect(() => {
-    for (const id of idsKey.split(",").filter(Boolean))
-      void notebook.load(id).then(
-        () => setLoaded((now) => now + 1),
-        () => undefined,
-      );
-  }, [notebook, idsKey]);
-  const touches = lanes.map(({ state }) => `${state.startedAtS} ${state.endedAtS}`).join();
-  const lanesNow = useRef(lanes);
-  lanesNow.current = lanes;
-  useEffect(() => {
-    if (loaded === 0 || latest.current.leftBecause !== undefined || touches === "") return;
-    const { offsetMin } = momentNow();
-    const sets = sheetsFollow({
-      run: latest.current,
-      lanes: lanesNow.current,
-      sheetOf: (id) => {
-        const held = notebook.peek(id);
-        return held?.kind === "sheet" ? held : undefined;
-      },
-      offsetMin,
-    });
-    change(sets, "sheets follow the run");
-  }, [notebook, change, touches, loaded]);
+  useSheetsFollow({ notebook, run, lanes, sheetIds: allIds, change });
   const endsAtS =
     lanes.length > 0 && lanes.every(({ state }) => state.state === "done")
       ? Math.max(...lanes.map(({ state }) => state.endedAtS ?? 0))
@@ -329,32 +255,13 @@ export function useRun({
     if (sounds) void sound.wake().then(setHeard);
   }, [sounds]);
 
-  const wet = useRef(dry);
-  useEffect(() => {
-    if (!keysOn || isOver || isAsked) return;
-    const half = (event: KeyboardEvent) => {
-      if (event.key.toLowerCase() !== "c" || event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
-      const now = viewAt(latest.current, sinceAt());
-      if (now.round === null) return;
-      event.stopImmediatePropagation();
-      event.preventDefault();
-      say("clear", stampOf({ stampMs: event.timeStamp, nowMs: performance.now() }));
-    };
-    window.addEventListener("keydown", half, true);
-    const stop = listenForPress({
-      onPress: (timeStamp) => {
-        wakeSound();
-        const stampMs = stampOf({ stampMs: timeStamp, nowMs: performance.now() });
-        const { state, pressMs } = stepWet({ state: wet.current, event: { kind: "key", stampMs } });
-        wet.current = state;
-        if (pressMs !== undefined) press(pressMs);
-      },
-    });
-    return () => {
-      window.removeEventListener("keydown", half, true);
-      stop();
-    };
-  }, [keysOn, isOver, isAsked, press, say, sinceAt, wakeSound]);
+  useTrayKeys({
+    on: keysOn && !isOver && !isAsked,
+    isRoundEnd: () => viewAt(latest.current, sinceAt()).round !== null,
+    onPress: press,
+    onClear: (stampMs) => say("clear", stampMs),
+    wakeSound,
+  });
 
   const thermometer = useThermometer({
     run,
@@ -521,16 +428,6 @@ function dismiss(clock: { current: RunClock }, show: (clock: RunClock) => void, 
   clock.current = { ...clock.current, notice: null };
   alive.set(runId, clock.current);
   show(clock.current);
-}
-
-/** The cues as text, anew only when something was added or moved: those that have sounded drop out by themselves. */
-function useDropsOnly(cueKey: string): string {
-  const held = useRef("[]");
-  const was = JSON.parse(held.current) as readonly unknown[];
-  const is = JSON.parse(cueKey) as readonly unknown[];
-  const tail = was.slice(was.length - is.length);
-  if (is.length > was.length || JSON.stringify(tail) !== cueKey) held.current = cueKey;
-  return held.current;
 }
 
 function noteOf(press: RunEvent["press"], { move }: RunView): string {
