@@ -9,7 +9,8 @@ import { changedOnly } from "./form/fromTexts.ts";
 import { ThingForm } from "./form/ThingForm.tsx";
 import { useForm } from "./form/useForm.ts";
 import { lensName } from "./shelfWords.ts";
-import { lensGranted, lensParts, lensSet, lensTexts, lensWaits, stopIdsOf } from "./things/lensForm.ts";
+import { lensGranted, lensSet, lensTexts, lensWaits, stopIdsOf } from "./things/lensForm.ts";
+import { lensParts } from "./things/lensParts.ts";
 
 /** A lens: what is engraved on it, and what was measured, which goes before. */
 export default function LensPage({ id }: { readonly id: string }) {

@@ -8,7 +8,8 @@ import { numbersIn } from "./measure/cutForm.ts";
 import { focalAsked, focalSet } from "./measure/focalForm.ts";
 import { meterAsked } from "./measure/meterOffsetForm.ts";
 import { boxParts, boxSet, boxTexts, guessedIndex, indexSet, nextBoxName } from "./things/boxForm.ts";
-import { lensGranted, lensParts, lensSet, lensTexts, lensWaits } from "./things/lensForm.ts";
+import { lensGranted, lensSet, lensTexts, lensWaits } from "./things/lensForm.ts";
+import { lensParts } from "./things/lensParts.ts";
 import { cameraParts, cameraSet, cameraTexts, lampSet, lampTexts, meterSet, meterTexts } from "./things/otherForms.ts";
 
 const idOf = (n: number) => newId({ now: n, random: () => 0.5 });

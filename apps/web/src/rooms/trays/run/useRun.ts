@@ -14,16 +14,17 @@ import { lastPress } from "./lastPress.ts";
 import { laneInOrder } from "./nextLane.ts";
 import { clockNoticeWords, passedWords } from "./noticeWords.ts";
 import { addPending, readPending, settlePending } from "./pendingPresses.ts";
-import { addToClock, clockAt, type RunClock, resumeClock, stepClock } from "./runClock.ts";
+import { addToClock, clockAt } from "./runClock.ts";
 import { runCues } from "./runCues.ts";
 import { runInHand } from "./runInHand.ts";
 import { type RunSettings, readRunSettings, writeRunSettings } from "./runSettings.ts";
 import type { RunInHand, RunView } from "./runTypes.ts";
 import { runView } from "./runView.ts";
 import { codesWords } from "./runWords.ts";
-import { dropSeen, readSeen, writeSeen } from "./seenLast.ts";
+import { dropSeen } from "./seenLast.ts";
 import { toTellApart } from "./toTellApart.ts";
 import { useFirstPage } from "./useFirstPage.ts";
+import { gone, useRunClock, useTicking } from "./useRunClock.ts";
 import { useRunCues } from "./useRunCues.ts";
 import { useSheetsFollow } from "./useSheetsFollow.ts";
 import { useThermometer } from "./useThermometer.ts";
@@ -31,13 +32,8 @@ import { useTrayKeys } from "./useTrayKeys.ts";
 
 const { mirror, sound, shaker, speaker } = pageDevices();
 
-const tickMs = 250;
-const beatMs = 1000;
 /** So much longer a sheet waits that is not to go in yet. */
 const laterS = 120;
-
-/** Clocks of runs that were open on this page: to another page of the app and back is no gap. */
-const alive = new Map<string, RunClock>();
 
 /** A run as the page has it in hand, and all that can be said to it. */
 export type RunAtHand = ReturnType<typeof useRun>;
@@ -54,9 +50,7 @@ export function useRun({
 }) {
   const latest = useRef(run);
   latest.current = run;
-  const [clock, setClock] = useState(() => alive.get(run.id) ?? resumed(run));
-  const clockNow = useRef(clock);
-  const [nowMs, setNowMs] = useState(() => clockAt({ clock, pageMs: performance.now() }));
+  const { clock, now: clockNow, nowMs, hand: clockHand } = useRunClock(run);
   const [settings, setSettings] = useState(() => readRunSettings(mirror));
   const [heard, setHeard] = useState<SoundState>(sound.state);
   const [wake, setWake] = useState<WakeState | null>(null);
@@ -110,12 +104,15 @@ export function useRun({
     [notebook, run.id, change],
   );
 
-  const sinceAt = useCallback((stampMs?: number) => {
-    const lateMs = stampMs === undefined ? 0 : Math.max(0, performance.now() - stampMs);
-    const atMs = clockAt({ clock: clockNow.current, pageMs: performance.now() }) - lateMs;
-    const lastMs = Math.max(0, ...latest.current.events.map(({ event }) => event?.sinceStartMs ?? 0));
-    return Math.max(lastMs, Math.round(atMs));
-  }, []);
+  const sinceAt = useCallback(
+    (stampMs?: number) => {
+      const lateMs = stampMs === undefined ? 0 : Math.max(0, performance.now() - stampMs);
+      const atMs = clockAt({ clock: clockNow.current, pageMs: performance.now() }) - lateMs;
+      const lastMs = Math.max(0, ...latest.current.events.map(({ event }) => event?.sinceStartMs ?? 0));
+      return Math.max(lastMs, Math.round(atMs));
+    },
+    [clockNow],
+  );
 
   const say = useCallback(
     (
@@ -138,10 +135,10 @@ export function useRun({
       const begins = press === "start" && laneId !== undefined;
       const moved = begins ? firstStart({ run: latest.current, laneId, atS: sinceStartMs / 1000 }) : {};
       write([event], noteOf(press, now), moved);
-      setNowMs(clockAt({ clock: clockNow.current, pageMs: performance.now() }));
-      dismiss(clockNow, setClock, run.id);
+      clockHand.look();
+      clockHand.dismiss();
     },
-    [run.id, sinceAt, write],
+    [clockHand, sinceAt, write],
   );
 
   const press = useCallback(
@@ -165,44 +162,15 @@ export function useRun({
         change([{ id: run.id, kind: "run", set }], "a press kept from before", () => settlePending(mirror, run.id, id));
       }
     }
-    if (alive.has(run.id) || clockNow.current.notice?.kind === "awayUnknown") return;
+    if (clockHand.wasAlive() || clockNow.current.notice?.kind === "awayUnknown") return;
     if (latest.current.events.length > 0 && latest.current.endedAt === undefined)
       write(gone(run.id, clockNow.current), "the page came back");
-    alive.set(run.id, clockNow.current);
-  }, [run.id, change, write]);
+    clockHand.keep();
+  }, [run.id, change, write, clockHand, clockNow]);
 
   const puts = useFirstPage(run.id);
 
-  useEffect(() => {
-    if (isOver || isAsked) return;
-    let wasHidden = document.hidden;
-    let beatAt = Number.NEGATIVE_INFINITY;
-    const hides = () => {
-      wasHidden ||= document.hidden;
-    };
-    const tick = () => {
-      const pageMs = performance.now();
-      const wallMs = Date.now();
-      const stepped = stepClock({ clock: clockNow.current, now: { pageMs, wallMs, wasHidden } });
-      wasHidden = document.hidden;
-      const isTold = stepped.notice !== clockNow.current.notice;
-      clockNow.current = stepped;
-      alive.set(run.id, stepped);
-      if (isTold) setClock(stepped);
-      if (pageMs - beatAt >= beatMs) {
-        beatAt = pageMs;
-        writeSeen(mirror, run.id, { sinceMs: stepped.sinceMs, wallMs });
-      }
-      setNowMs(stepped.sinceMs);
-    };
-    const timer = setInterval(tick, tickMs);
-    document.addEventListener("visibilitychange", hides);
-    tick();
-    return () => {
-      clearInterval(timer);
-      document.removeEventListener("visibilitychange", hides);
-    };
-  }, [run.id, isOver, isAsked]);
+  useTicking({ runId: run.id, hand: clockHand, now: clockNow, stopped: isOver || isAsked });
 
   // Red from the first frame of the next start, until everything is out.
   useEffect(() => {
@@ -364,11 +332,8 @@ export function useRun({
     wasAway: (awayS: number) => {
       const before = clockNow.current;
       const told = addToClock({ clock: before, byMs: awayS * 1000 });
-      clockNow.current = told;
       write(gone(run.id, told, before.sinceMs), "the page came back");
-      alive.set(run.id, told);
-      setClock(told);
-      setNowMs(told.sinceMs);
+      clockHand.put(told);
     },
     leave: () => {
       const now = momentNow();
@@ -396,38 +361,6 @@ const nothingInHand: RunInHand & { readonly gaps: readonly RunGap[] } = {
 /** The page at another second than the one that is shown. */
 function viewAt(run: Run, sinceStartMs: number): RunView {
   return runView(runInHand({ run, sinceStartMs }) ?? nothingInHand);
-}
-
-/** Where the clock stands as the page opens. */
-function resumed(run: Run): RunClock {
-  const last = run.events.reduce(
-    (latest, { event }) =>
-      event !== undefined && event.sinceStartMs >= latest.sinceMs
-        ? { sinceMs: event.sinceStartMs, wallMs: event.wallMs }
-        : latest,
-    { sinceMs: 0, wallMs: run.startedAt?.at ?? Date.now() },
-  );
-  const beat = readSeen(mirror, run.id);
-  const seen = beat !== null && beat.sinceMs >= last.sinceMs ? beat : last;
-  return resumeClock({ seen, pageMs: performance.now(), wallMs: Date.now() });
-}
-
-/** The gap as two events: when the page was last seen, and when it came back. */
-function gone(runId: string, now: RunClock, fromMs?: number): readonly RunEvent[] {
-  const seenMs = fromMs ?? readSeen(mirror, runId)?.sinceMs ?? now.sinceMs;
-  const wallMs = Date.now();
-  return [
-    { press: "killed", sinceStartMs: Math.round(Math.min(seenMs, now.sinceMs)), wallMs },
-    { press: "restored", sinceStartMs: Math.round(now.sinceMs), wallMs },
-  ];
-}
-
-/** A notice was read once something is pressed after it. */
-function dismiss(clock: { current: RunClock }, show: (clock: RunClock) => void, runId: string): void {
-  if (clock.current.notice === null || clock.current.notice.kind === "awayUnknown") return;
-  clock.current = { ...clock.current, notice: null };
-  alive.set(runId, clock.current);
-  show(clock.current);
 }
 
 function noteOf(press: RunEvent["press"], { move }: RunView): string {
