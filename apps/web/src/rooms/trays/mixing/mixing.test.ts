@@ -100,6 +100,17 @@ describe("mixing", () => {
     expect(["3", "0", "2.5", "-1", "many", ""].map(countIn)).toEqual([3, ...Array(5).fill(undefined)]);
   });
 
+  test("enough is said only past the doubt of the usual figures; between, likely enough, with the weak end", () => {
+    const asked = view({});
+    if (asked.advice === undefined) throw new Error("no advice");
+    const areaMl = { value: 300, low: 150, high: 600 };
+    const said = (volumeMl: number) =>
+      adviceSentences({ ...asked, by: "tray", volumeMl, advice: { ...asked.advice, areaMl } as never })[0];
+    expect(said(250)).toContain("(150 to 600)");
+    expect(said(400)).toMatch(/^This is likely enough .* 600 ml\.$/);
+    expect(said(600)).toMatch(/^This is enough/);
+  });
+
   test("no volume, no amounts; a weaker bottle than the bath, no amounts either", () => {
     expect(view({ volume: "-20" }).mixing).toBeUndefined();
     const mad = view({ "want.citric": "150" }, "acid");

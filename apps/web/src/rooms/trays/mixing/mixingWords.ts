@@ -210,11 +210,13 @@ export function adviceSentences({ advice, volumeMl, sheets, by, proposedMl }: Mi
       ? `${sheetWords} ask for about ${proposedMl} ml of it, more than the tray does.`
       : areaMl !== undefined && volumeMl < areaMl.value
         ? `${sheetWords} ask for about ${Math.ceil(areaMl.value / 10) * 10} ml (${tens(areaMl.low)} to ${tens(areaMl.high)}): mix more, or mix it anew half-way.`
-        : `This is enough for ${sheetWords}.`,
+        : areaMl !== undefined && volumeMl < areaMl.high
+          ? `This is likely enough for ${sheetWords}; a bath at the weak end of what is usual would ask for ${tens(areaMl.high)} ml.`
+          : `This is enough for ${sheetWords}.`,
     ...(carried === undefined
       ? []
       : [
-          `After ${sheetWords} ${percent(carried.rc)} of it came from the bath before (resin-coated), or ${percent(carried.fibre)} (fibre).`,
+          `After ${sheetWords} about ${percent(carried.rc)} of it came from the bath before (resin-coated), or about ${percent(carried.fibre)} (fibre).`,
         ]),
     ...(halide === undefined ? [] : halideSentences(halide)),
   ];
